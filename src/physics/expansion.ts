@@ -1,0 +1,152 @@
+/** Expansion (and compression) of moist air without exchange of heat: with droplets, without, and where they begin. */
+import {
+  GAS_CONSTANT_DRY_AIR,
+  GAS_CONSTANT_VAPOR,
+  HEAT_CAPACITY_DRY_AIR,
+  HEAT_CAPACITY_VAPOR,
+  HOMOGENEOUS_FREEZING_POINT,
+  MOLAR_MASS_RATIO,
+} from './constants.ts';
+import { moistAirOfMixingRatio, saturationPressureInAir, type MoistAir } from './moist-air.ts';
+import { inRange } from './range.ts';
+import { findRoot } from './roots.ts';
+import { latentHeatOfVaporization } from './saturation.ts';
+import type { JoulePerKilogramKelvin, Kelvin, KilogramPerCubicMeter, Pascal, Ratio } from './units.ts';
+
+/** Moist air that may carry droplets of liquid water, in equilibrium with its vapor. */
+export interface CloudyAir extends MoistAir {
+  /** kg per kg of dry air; exactly 0 where saturation is not reached */
+  readonly liquidWater: Ratio;
+  /** kg per m³ of the volume that the air fills; exactly 0 where saturation is not reached */
+  readonly liquidWaterContent: KilogramPerCubicMeter;
+}
+
+/** A point on the way of an expansion. */
+export interface CloudOnset {
+  /** Absolute, Pa */
+  readonly pressure: Pascal;
+  /** K */
+  readonly temperature: Kelvin;
+}
+
+const LOWEST_PRESSURE = 5e3;
+const HIGHEST_PRESSURE = 5e5;
+/** Saturated air may exceed 1 by rounding, not by more. */
+const ROUNDING = 1e-9;
+
+/**
+ * Air after a reversible adiabatic change of pressure in which no droplets form: all vapor
+ * stays, and the saturation ratio may pass 1.
+ * @param air without liquid water
+ * @param pressure absolute, Pa, 5·10³ to 5·10⁵, reached from either side
+ * @throws RangeError outside the range, if `air` carries liquid, or if the air would leave 123 to 332 K
+ * Source: entropy of a mixture of ideal gases with constant heat capacities; e.g. Bohren & Albrecht 1998, ch. 3.
+ */
+export function expandWithoutCondensation(air: MoistAir | CloudyAir, pressure: Pascal): MoistAir {
+  if (liquidOf(air) > 0) throw new RangeError(`air carries ${liquidOf(air)} kg/kg of liquid water; it must carry none`);
+  const p = inRange('pressure', pressure, LOWEST_PRESSURE, HIGHEST_PRESSURE, 'Pa');
+  const temperature = air.temperature * (p / air.pressure) ** (air.gasConstant / air.heatCapacity);
+  return moistAirOfMixingRatio(temperature, p, air.mixingRatio);
+}
+
+/**
+ * Air after a reversible adiabatic change of pressure in which droplets keep the vapor at
+ * saturation and are carried along: the entropy of air, vapor and liquid is conserved.
+ * Liquid that `air` carries evaporates again on compression.
+ * @param air not supersaturated
+ * @param pressure absolute, Pa, 5·10³ to 5·10⁵, reached from either side
+ * @throws RangeError outside the range, if `air` is supersaturated, or if the droplets would be colder than
+ *   −38 °C, where they freeze by themselves
+ * Source: reversible saturated adiabat; Emanuel 1994, Atmospheric Convection, ch. 4. The liquid's entropy is that
+ *   of saturated vapor less latent heat over temperature, so that it agrees with the vapor pressure used.
+ */
+export function expandWithCondensation(air: MoistAir | CloudyAir, pressure: Pascal): CloudyAir {
+  inRange('air.saturationRatio', air.saturationRatio, 0, 1 + ROUNDING, '');
+  const p = inRange('pressure', pressure, LOWEST_PRESSURE, HIGHEST_PRESSURE, 'Pa');
+  const water = air.mixingRatio + liquidOf(air);
+  const target = entropy(air);
+
+  const clearTemperature = unsaturatedTemperature(target, p, water);
+  const clear = clearTemperature < 332 ? moistAirOfMixingRatio(clearTemperature, p, water) : undefined;
+  if (clear !== undefined && clear.saturationRatio <= 1) return withLiquid(clear, 0);
+  if (clear === undefined) throw new RangeError(`temperature would be ${clearTemperature} K; the range ends at 332 K`);
+
+  const excess = (T: Kelvin): number => entropyOf(T, p, saturationMixingRatio(T, p), water) - target;
+  const dewTemperature = findRoot((T) => saturationMixingRatio(T, p) - water, clearTemperature, 331);
+  if (dewTemperature < HOMOGENEOUS_FREEZING_POINT || excess(HOMOGENEOUS_FREEZING_POINT) > 0) {
+    throw new RangeError(
+      `the droplets would be colder than ${HOMOGENEOUS_FREEZING_POINT} K, where they freeze; ` +
+        `pressure is ${p} Pa, the answer with liquid water ends at a higher pressure`,
+    );
+  }
+  const temperature = findRoot(excess, Math.max(clearTemperature, HOMOGENEOUS_FREEZING_POINT), dewTemperature);
+  const saturated = moistAirOfMixingRatio(temperature, p, saturationMixingRatio(temperature, p));
+  return withLiquid({ ...saturated, saturationRatio: 1 }, water - saturated.mixingRatio);
+}
+
+/**
+ * Where air expanding without droplets passes saturation: a cloud can begin here.
+ * Air that is saturated already gives its own state.
+ * @param air with some vapor
+ * @throws RangeError if saturation is not reached above 5·10³ Pa, or only below −38 °C
+ * Source: {@link expandWithoutCondensation}, solved for a saturation ratio of 1.
+ */
+export function cloudOnset(air: MoistAir): CloudOnset {
+  if (air.saturationRatio >= 1) return { pressure: air.pressure, temperature: air.temperature };
+  const freezing = air.pressure * (HOMOGENEOUS_FREEZING_POINT / air.temperature) ** (air.heatCapacity / air.gasConstant);
+  const lowest = Math.max(LOWEST_PRESSURE, freezing);
+  const saturation = (lnP: number): number => expandWithoutCondensation(air, Math.exp(lnP)).saturationRatio - 1;
+  if (air.mixingRatio === 0 || lowest >= air.pressure || saturation(Math.log(lowest)) < 0) {
+    throw new RangeError(
+      `air.saturationRatio is ${air.saturationRatio} at ${air.temperature} K; so dry or cold that no pressure above ` +
+        `${LOWEST_PRESSURE} Pa saturates it before it reaches ${HOMOGENEOUS_FREEZING_POINT} K, where droplets freeze`,
+    );
+  }
+  const pressure = Math.exp(findRoot(saturation, Math.log(lowest), Math.log(air.pressure)));
+  return { pressure, temperature: expandWithoutCondensation(air, pressure).temperature };
+}
+
+/**
+ * Entropy of air, vapor and liquid together.
+ * @returns J/K per kg of dry air, against dry air and vapor at 273.15 K and 10⁵ Pa
+ * Source: as {@link expandWithCondensation}.
+ */
+export function entropy(air: MoistAir | CloudyAir): JoulePerKilogramKelvin {
+  return entropyOf(air.temperature, air.pressure, air.mixingRatio, air.mixingRatio + liquidOf(air));
+}
+
+const REFERENCE_TEMPERATURE = 273.15;
+const REFERENCE_PRESSURE = 1e5;
+
+function entropyOf(T: Kelvin, p: Pascal, vapor: Ratio, water: Ratio): JoulePerKilogramKelvin {
+  const vaporPressure = (p * vapor) / (MOLAR_MASS_RATIO + vapor);
+  const lnT = Math.log(T / REFERENCE_TEMPERATURE);
+  const dry = HEAT_CAPACITY_DRY_AIR * lnT - GAS_CONSTANT_DRY_AIR * Math.log((p - vaporPressure) / REFERENCE_PRESSURE);
+  const liquid = water - vapor;
+  return dry + (vapor > 0 ? vapor * vaporEntropy(lnT, vaporPressure) : 0) +
+    (liquid === 0 ? 0 : liquid * (vaporEntropy(lnT, saturationPressureInAir(T, p)) - latentHeatOfVaporization(T) / T));
+}
+
+function vaporEntropy(lnT: number, vaporPressure: Pascal): JoulePerKilogramKelvin {
+  return HEAT_CAPACITY_VAPOR * lnT - GAS_CONSTANT_VAPOR * Math.log(vaporPressure / REFERENCE_PRESSURE);
+}
+
+/** Temperature of the given entropy with all water as vapor: in closed form, since ln T enters linearly. */
+function unsaturatedTemperature(target: JoulePerKilogramKelvin, p: Pascal, water: Ratio): Kelvin {
+  const atReference = entropyOf(REFERENCE_TEMPERATURE, p, water, water);
+  return REFERENCE_TEMPERATURE * Math.exp((target - atReference) / (HEAT_CAPACITY_DRY_AIR + water * HEAT_CAPACITY_VAPOR));
+}
+
+function saturationMixingRatio(T: Kelvin, p: Pascal): Ratio {
+  const e = Math.min(saturationPressureInAir(T, p), p / 2);
+  return (MOLAR_MASS_RATIO * e) / (p - e);
+}
+
+function liquidOf(air: MoistAir | CloudyAir): Ratio {
+  return 'liquidWater' in air ? air.liquidWater : 0;
+}
+
+function withLiquid(air: MoistAir, liquidWater: Ratio): CloudyAir {
+  const dryAirDensity = air.density / (1 + air.mixingRatio);
+  return { ...air, liquidWater, liquidWaterContent: liquidWater * dryAirDensity };
+}

@@ -1,0 +1,77 @@
+/** Saturation vapor pressure over water and ice, its correction for air, dew point and latent heat. */
+import { MOLAR_MASS_WATER } from './constants.ts';
+import { inRange } from './range.ts';
+import { findRoot } from './roots.ts';
+import type { JoulePerKilogram, Kelvin, Pascal, Ratio } from './units.ts';
+
+const LIQUID_LOW = 123;
+const LIQUID_HIGH = 332;
+const ICE_LOW = 111;
+const ICE_HIGH = 273.16;
+
+/**
+ * Saturation vapor pressure over a plane surface of liquid (below 0 °C: supercooled) water.
+ * @param temperature K, 123 to 332
+ * @returns Pa; within 0.05 % of measurement above 273 K
+ * @throws RangeError outside the range
+ * Source: Murphy & Koop 2005, Q. J. R. Meteorol. Soc. 131, 1539, eq. 10.
+ */
+export function saturationVaporPressure(temperature: Kelvin): Pascal {
+  const T = inRange('temperature', temperature, LIQUID_LOW, LIQUID_HIGH, 'K');
+  const lnT = Math.log(T);
+  return Math.exp(
+    54.842763 - 6763.22 / T - 4.21 * lnT + 0.000367 * T +
+      Math.tanh(0.0415 * (T - 218.8)) * (53.878 - 1331.22 / T - 9.44523 * lnT + 0.014025 * T),
+  );
+}
+
+/**
+ * Saturation vapor pressure over a plane surface of ice.
+ * @param temperature K, 111 to 273.16
+ * @returns Pa
+ * @throws RangeError outside the range
+ * Source: Murphy & Koop 2005, eq. 7.
+ */
+export function saturationVaporPressureIce(temperature: Kelvin): Pascal {
+  const T = inRange('temperature', temperature, ICE_LOW, ICE_HIGH, 'K');
+  return Math.exp(9.550426 - 5723.265 / T + 3.53068 * Math.log(T) - 0.00728332 * T);
+}
+
+/**
+ * Enhancement factor: how much the presence of air raises the saturation vapor pressure.
+ * The source gives it as a function of pressure alone; the temperature only bounds the range.
+ * @param temperature K, 123 to 332
+ * @param pressure absolute, Pa, 5·10³ to 5·10⁵
+ * @returns pure number, about 1.005 at sea level
+ * @throws RangeError outside the range
+ * Source: WMO-No. 8, Guide to Instruments and Methods of Observation, annex 4.B (pressure in hPa).
+ */
+export function enhancementFactor(temperature: Kelvin, pressure: Pascal): Ratio {
+  inRange('temperature', temperature, LIQUID_LOW, LIQUID_HIGH, 'K');
+  const p = inRange('pressure', pressure, 5e3, 5e5, 'Pa') / 100;
+  return 1.0016 + 3.15e-6 * p - 0.074 / p;
+}
+
+/**
+ * Dew point of pure water vapor: where its pressure is that of saturation over liquid water.
+ * @param vaporPressure Pa, 10⁻³ to 1.9·10⁴
+ * @returns K
+ * @throws RangeError outside the range
+ * Source: inverse of {@link saturationVaporPressure}.
+ */
+export function dewPoint(vaporPressure: Pascal): Kelvin {
+  const lnE = Math.log(inRange('vaporPressure', vaporPressure, 1e-3, 1.9e4, 'Pa'));
+  return findRoot((T) => Math.log(saturationVaporPressure(T)) - lnE, 170, LIQUID_HIGH);
+}
+
+/**
+ * Latent heat of vaporization of (below 0 °C: supercooled) water.
+ * @param temperature K, 230 to 332
+ * @returns J/kg; within 0.1 % of steam tables up to 50 °C, though the source gives it to 0 °C only
+ * @throws RangeError outside the range
+ * Source: Murphy & Koop 2005, eq. 9.
+ */
+export function latentHeatOfVaporization(temperature: Kelvin): JoulePerKilogram {
+  const T = inRange('temperature', temperature, 230, LIQUID_HIGH, 'K');
+  return (56579 - 42.212 * T + Math.exp(0.1149 * (281.6 - T))) / MOLAR_MASS_WATER;
+}
