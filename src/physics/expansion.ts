@@ -31,8 +31,11 @@ export interface CloudOnset {
 
 const LOWEST_PRESSURE = 5e3;
 const HIGHEST_PRESSURE = 5e5;
+const HIGHEST_TEMPERATURE = 332;
 /** Saturated air may exceed 1 by rounding, not by more. */
 const ROUNDING = 1e-9;
+/** By which a bracket is wider than it need be, so that rounding does not lose its change of sign, K. */
+const BRACKET = 0.01;
 
 /**
  * Air after a reversible adiabatic change of pressure in which no droplets form: all vapor
@@ -55,8 +58,8 @@ export function expandWithoutCondensation(air: MoistAir | CloudyAir, pressure: P
  * Liquid that `air` carries evaporates again on compression.
  * @param air not supersaturated
  * @param pressure absolute, Pa, 5·10³ to 5·10⁵, reached from either side
- * @throws RangeError outside the range, if `air` is supersaturated, or if the droplets would be colder than
- *   −38 °C, where they freeze by themselves
+ * @throws RangeError outside the range, if `air` is supersaturated, if it would be warmer than 332 K, or if the
+ *   droplets would be colder than −38 °C, where they freeze by themselves
  * Source: reversible saturated adiabat; Emanuel 1994, Atmospheric Convection, ch. 4. The liquid's entropy is that
  *   of saturated vapor less latent heat over temperature, so that it agrees with the vapor pressure used.
  */
@@ -67,21 +70,25 @@ export function expandWithCondensation(air: MoistAir | CloudyAir, pressure: Pasc
   const target = entropy(air);
 
   const clearTemperature = unsaturatedTemperature(target, p, water);
-  const clear = clearTemperature < 332 ? moistAirOfMixingRatio(clearTemperature, p, water) : undefined;
-  if (clear !== undefined && clear.saturationRatio <= 1) return withLiquid(clear, 0);
-  if (clear === undefined) throw new RangeError(`temperature would be ${clearTemperature} K; the range ends at 332 K`);
+  if (clearTemperature > HIGHEST_TEMPERATURE) throw tooWarm(clearTemperature);
+  if (saturationMixingRatio(clearTemperature, p) >= water) {
+    const clear = moistAirOfMixingRatio(clearTemperature, p, water);
+    return withLiquid({ ...clear, saturationRatio: Math.min(1, clear.saturationRatio) }, 0);
+  }
 
   const excess = (T: Kelvin): number => entropyOf(T, p, saturationMixingRatio(T, p), water) - target;
-  const dewTemperature = findRoot((T) => saturationMixingRatio(T, p) - water, clearTemperature, 331);
-  if (dewTemperature < HOMOGENEOUS_FREEZING_POINT || excess(HOMOGENEOUS_FREEZING_POINT) > 0) {
+  if (excess(HOMOGENEOUS_FREEZING_POINT) > 0) {
     throw new RangeError(
       `the droplets would be colder than ${HOMOGENEOUS_FREEZING_POINT} K, where they freeze; ` +
         `pressure is ${p} Pa, the answer with liquid water ends at a higher pressure`,
     );
   }
-  const temperature = findRoot(excess, Math.max(clearTemperature, HOMOGENEOUS_FREEZING_POINT), dewTemperature);
+  // On expansion it cools; on compression the end of the range is the only bound at hand.
+  const warmest = p <= air.pressure ? Math.min(air.temperature + BRACKET, HIGHEST_TEMPERATURE) : HIGHEST_TEMPERATURE;
+  if (warmest === HIGHEST_TEMPERATURE && excess(warmest) < 0) throw tooWarm(warmest);
+  const temperature = rootOfIncreasing(excess, Math.max(clearTemperature, HOMOGENEOUS_FREEZING_POINT), warmest);
   const saturated = moistAirOfMixingRatio(temperature, p, saturationMixingRatio(temperature, p));
-  return withLiquid({ ...saturated, saturationRatio: 1 }, water - saturated.mixingRatio);
+  return withLiquid({ ...saturated, saturationRatio: 1 }, Math.max(0, water - saturated.mixingRatio));
 }
 
 /**
@@ -95,14 +102,17 @@ export function cloudOnset(air: MoistAir): CloudOnset {
   if (air.saturationRatio >= 1) return { pressure: air.pressure, temperature: air.temperature };
   const freezing = air.pressure * (HOMOGENEOUS_FREEZING_POINT / air.temperature) ** (air.heatCapacity / air.gasConstant);
   const lowest = Math.max(LOWEST_PRESSURE, freezing);
-  const saturation = (lnP: number): number => expandWithoutCondensation(air, Math.exp(lnP)).saturationRatio - 1;
+  // The exponential of a logarithm may miss by a rounding, and the ends are ends of the range.
+  const pressureOf = (lnP: number): Pascal => Math.min(air.pressure, Math.max(lowest, Math.exp(lnP)));
+  const saturation = (lnP: number): number => expandWithoutCondensation(air, pressureOf(lnP)).saturationRatio - 1;
   if (air.mixingRatio === 0 || lowest >= air.pressure || saturation(Math.log(lowest)) < 0) {
     throw new RangeError(
       `air.saturationRatio is ${air.saturationRatio} at ${air.temperature} K; so dry or cold that no pressure above ` +
         `${LOWEST_PRESSURE} Pa saturates it before it reaches ${HOMOGENEOUS_FREEZING_POINT} K, where droplets freeze`,
     );
   }
-  const pressure = Math.exp(findRoot(saturation, Math.log(lowest), Math.log(air.pressure)));
+  if (saturation(Math.log(air.pressure)) >= 0) return { pressure: air.pressure, temperature: air.temperature };
+  const pressure = pressureOf(findRoot(saturation, Math.log(lowest), Math.log(air.pressure)));
   return { pressure, temperature: expandWithoutCondensation(air, pressure).temperature };
 }
 
@@ -135,6 +145,17 @@ function vaporEntropy(lnT: number, vaporPressure: Pascal): JoulePerKilogramKelvi
 function unsaturatedTemperature(target: JoulePerKilogramKelvin, p: Pascal, water: Ratio): Kelvin {
   const atReference = entropyOf(REFERENCE_TEMPERATURE, p, water, water);
   return REFERENCE_TEMPERATURE * Math.exp((target - atReference) / (HEAT_CAPACITY_DRY_AIR + water * HEAT_CAPACITY_VAPOR));
+}
+
+/** At the first trace of liquid both ends are the root but for rounding, and the change of sign is lost in it. */
+function rootOfIncreasing(f: (x: number) => number, low: number, high: number): number {
+  if (f(low) >= 0) return low;
+  if (f(high) <= 0) return high;
+  return findRoot(f, low, high);
+}
+
+function tooWarm(temperature: Kelvin): RangeError {
+  return new RangeError(`temperature would reach ${temperature} K; the range ends at ${HIGHEST_TEMPERATURE} K`);
 }
 
 function saturationMixingRatio(T: Kelvin, p: Pascal): Ratio {

@@ -32,7 +32,7 @@ export interface MoistAir {
   readonly heatCapacity: JoulePerKilogramKelvin;
   /** Temperature of dry air of the same pressure and density, K */
   readonly virtualTemperature: Kelvin;
-  /** Over liquid water, K; undefined where there is next to no vapor (below about −80 °C) */
+  /** Over liquid water, K; undefined where there is next to no vapor (below about −85 °C) or, supersaturated, too much (above 58 °C) */
   readonly dewPoint: Kelvin | undefined;
 }
 
@@ -99,6 +99,6 @@ function describe(temperature: Kelvin, pressure: Pascal, vaporPressure: Pascal, 
     gasConstant,
     heatCapacity: HEAT_CAPACITY_DRY_AIR + specificHumidity * (HEAT_CAPACITY_VAPOR - HEAT_CAPACITY_DRY_AIR),
     virtualTemperature: (temperature * gasConstant) / GAS_CONSTANT_DRY_AIR,
-    dewPoint: pureVaporPressure < 0.05 ? undefined : dewPoint(Math.min(pureVaporPressure, 1.9e4)),
+    dewPoint: pureVaporPressure < 0.05 || pureVaporPressure > 1.89e4 ? undefined : dewPoint(pureVaporPressure),
   };
 }
