@@ -1,0 +1,64 @@
+/** Student's t-distribution: the coverage factor of an uncertainty with few degrees of freedom. */
+import { inverseNormal } from './random.ts';
+import { inRange } from './range.ts';
+import { findRoot } from './roots.ts';
+
+/** Beyond this many degrees of freedom the normal distribution agrees to eight digits. */
+const MANY = 1e8;
+
+/**
+ * Coverage factor: the share `probability` of Student's t lies between its negative and itself.
+ * @param degreesOfFreedom 1 and above, not necessarily whole; Infinity gives the normal distribution
+ * @param probability 0.01 to 0.9999
+ * @returns pure number, 1.96 for many degrees of freedom and 95 %
+ * @throws RangeError outside a range
+ * Source: JCGM 100:2008, G.3 and table G.2; the distribution function by the incomplete beta function
+ *   (Abramowitz & Stegun 1964, eq. 26.7.1 and 26.5.8).
+ */
+export function coverageFactor(degreesOfFreedom: number, probability = 0.95): number {
+  const nu = inRange('degreesOfFreedom', degreesOfFreedom, 1, Infinity, '');
+  const p = inRange('probability', probability, 0.01, 0.9999, '');
+  const normal = inverseNormal((1 + p) / 2);
+  if (nu > MANY) return normal;
+  const outside = (t: number): number => regularizedBeta(nu / (nu + t * t), nu / 2, 0.5) - (1 - p);
+  return findRoot(outside, normal / 2, normal * 1e4);
+}
+
+/** Regularized incomplete beta function Iₓ(a, b). */
+function regularizedBeta(x: number, a: number, b: number): number {
+  if (x > (a + 1) / (a + b + 2)) return 1 - regularizedBeta(1 - x, b, a);
+  const front = Math.exp(logGamma(a + b) - logGamma(a) - logGamma(b) + a * Math.log(x) + b * Math.log1p(-x)) / a;
+  return front * betaFraction(x, a, b);
+}
+
+/** Continued fraction of the incomplete beta function by Lentz's method, for x below about a/(a + b). */
+function betaFraction(x: number, a: number, b: number): number {
+  const tiny = 1e-300;
+  let d = 1 / nonzero(1 - ((a + b) * x) / (a + 1), tiny);
+  let c = 1;
+  let value = d;
+  for (let m = 1; m < 10_000; m++) {
+    const even = (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m));
+    d = 1 / nonzero(1 + even * d, tiny);
+    c = nonzero(1 + even / c, tiny);
+    value *= d * c;
+    const odd = (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1));
+    d = 1 / nonzero(1 + odd * d, tiny);
+    c = nonzero(1 + odd / c, tiny);
+    value *= d * c;
+    if (Math.abs(d * c - 1) < 4 * Number.EPSILON) break;
+  }
+  return value;
+}
+
+const nonzero = (x: number, tiny: number): number => (Math.abs(x) < tiny ? tiny : x);
+
+/** Logarithm of the gamma function of x above 0: Stirling's series (Abramowitz & Stegun 1964, eq. 6.1.41) after shifting x up. */
+function logGamma(x: number): number {
+  let shift = 0;
+  let z = x;
+  for (; z < 15; z++) shift += Math.log(z);
+  const w = 1 / (z * z);
+  const series = (1 / 12 - w * (1 / 360 - w * (1 / 1260 - w * (1 / 1680 - w / 1188)))) / z;
+  return (z - 0.5) * Math.log(z) - z + 0.5 * Math.log(2 * Math.PI) + series - shift;
+}
