@@ -1,0 +1,138 @@
+/** What the pages are given: a content folder with everything computed, as plain data and HTML text. */
+/** HTML text in two editions: for everybody, and for teachers (with what <TeacherOnly> holds). */
+export interface SheetHtml {
+  readonly everybody: string;
+  readonly teachers: string;
+}
+
+/** A quantity ready to be read: main unit first, the second unit where people meet one. */
+export interface Reading {
+  readonly text: string;
+  readonly also?: string;
+}
+
+/** One stated condition of a kit: "Room temperature", "21.0 °C", "69.8 °F". */
+export interface Condition {
+  readonly label: string;
+  readonly reading: Reading;
+  readonly note?: string;
+}
+
+/** A worked-example table as the numbers page shows it. */
+export interface TableView {
+  readonly id: string;
+  readonly kind: string;
+  readonly title: string;
+  /** Where it stands: run, student, background or numbers. */
+  readonly sheet: string;
+  /** `<figure>` with caption, table, and the curve where the kind has one. */
+  readonly html: string;
+  /** How it was computed: formula in MathML/HTML, and what it leaves out. */
+  readonly method: string;
+  /** Citations, HTML. */
+  readonly sources: readonly string[];
+}
+
+export interface StepView {
+  /** Seconds from the bell. */
+  readonly at: number;
+  readonly duration: number;
+  readonly title: string;
+  readonly action: string;
+  readonly anchor: string;
+}
+
+export interface OptionView {
+  readonly letter: string;
+  readonly html: string;
+  readonly right: boolean;
+  readonly why: string;
+  readonly misconception?: string;
+}
+
+export interface QuestionView {
+  readonly id: string;
+  readonly number: number;
+  readonly level: 1 | 2 | 3;
+  readonly kind: 'choice' | 'numeric' | 'ordering' | 'text';
+  readonly stem: string;
+  /** Choice: the options in printed order. Ordering: the items in printed (not right) order. */
+  readonly options: readonly OptionView[];
+  /** For teachers only: what is right, its tolerance and why. HTML. */
+  readonly answer: string;
+  readonly solution: string;
+}
+
+export interface HazardView {
+  readonly id: string;
+  readonly title: string;
+  readonly signal: 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE';
+  readonly signs: readonly { readonly number: string; readonly meaning: string; readonly svg: string }[];
+  readonly who: string;
+  readonly html: string;
+}
+
+export interface MisconceptionView {
+  readonly id: string;
+  readonly title: string;
+  readonly html: string;
+}
+
+export interface SourceView {
+  readonly id: string;
+  /** Formatted reference, HTML. */
+  readonly html: string;
+}
+
+export interface KitView {
+  readonly id: string;
+  readonly version: string;
+  readonly draft: boolean;
+  readonly title: string;
+  readonly summary: string;
+  readonly ages: string;
+  readonly level: string;
+  readonly minutes: number;
+  readonly roomTitle: string;
+  readonly conditions: readonly Condition[];
+  /** One sentence for headers and prints: "computed for the ground-floor laboratory: 21 °C, 1003 hPa, 97 % in the vessel". */
+  readonly computedFor: string;
+  readonly objectives: readonly { readonly id: string; readonly text: string }[];
+  readonly materials: readonly { readonly item: string; readonly specification: string; readonly quantity: string; readonly note?: string }[];
+  readonly preparation: readonly { readonly before: string; readonly task: string }[];
+  readonly changes: readonly { readonly version: string; readonly date: string; readonly text: string }[];
+  readonly standards: readonly { readonly code: string; readonly framework: string; readonly paraphrase: string; readonly link: string; readonly beyond?: string }[];
+  readonly run: SheetHtml;
+  readonly student: SheetHtml;
+  readonly background: SheetHtml;
+  readonly steps: readonly StepView[];
+  /** Pressure and thermometer against minutes, from the simulated run; SVG. `picture` is the kit's own path for the shelf. */
+  readonly runChart: string;
+  /** The same with the temperature of the air itself. */
+  readonly runChartForTeachers: string;
+  readonly picture: string;
+  /** Labelled drawing of the apparatus; SVG. */
+  readonly setup: string;
+  readonly tables: readonly TableView[];
+  readonly questions: readonly QuestionView[];
+  readonly hazards: readonly HazardView[];
+  readonly misconceptions: readonly MisconceptionView[];
+  readonly sources: readonly SourceView[];
+  /** The text of tables.json. */
+  readonly tablesJson: string;
+  /** Words for filters: equipment, hazards. */
+  readonly uses: readonly string[];
+}
+
+export interface Book {
+  readonly school: string;
+  readonly address: string;
+  readonly language: string;
+  readonly license: string;
+  readonly answers: 'teacher-pack' | 'public';
+  readonly kits: readonly KitView[];
+  readonly hazards: readonly HazardView[];
+  readonly sources: readonly SourceView[];
+  /** Stylesheet of the formulas: what KaTeX would set in style attributes. */
+  readonly mathCss: string;
+}

@@ -1,0 +1,74 @@
+/** A checked lesson to HTML: Markdown by the standard route, components by their own drawing, formulas by KaTeX. */
+import type { Element, ElementContent, Root as HastRoot } from 'hast';
+import { toHtml } from 'hast-util-to-html';
+import type { Heading, Nodes, Root } from 'mdast';
+import { toHast, type Handler, type Handlers, type State } from 'mdast-util-to-hast';
+import type { Lesson } from '../authoring/index.ts';
+import type { Component, Scene } from './component.ts';
+import { raw, type Raw } from './html/text.ts';
+import { displayFormula, type MathStyles } from './math.ts';
+
+/** How a lesson is drawn: in which scene, with which components. */
+export interface Drawing {
+  readonly scene: Scene;
+  readonly components: ReadonlyMap<string, Component>;
+  readonly math: MathStyles;
+  /** Headings one or more levels down: a hazard's text inside a sheet. */
+  readonly lowerHeadings?: number;
+}
+
+/** The text of a lesson as HTML. */
+export function drawLesson({ tree }: Lesson, drawing: Drawing): Raw {
+  return raw(serialize(toHast(tree as Root, { handlers: handlersOf(drawing) }) as HastRoot));
+}
+
+const serialize = (root: HastRoot): string => toHtml(root, { allowDangerousHtml: true });
+
+/** The node kinds of lesson text that the standard route does not know. */
+interface ComponentNode {
+  readonly data?: { readonly component?: string; readonly attributes?: Readonly<Record<string, unknown>> };
+  readonly children: readonly Nodes[];
+}
+
+function handlersOf(drawing: Drawing): Handlers {
+  const component = handler<ComponentNode>((state, node) => {
+    const name = node.data?.component ?? '';
+    const kind = drawing.components.get(name);
+    if (kind === undefined) throw new Error(`there is no component ${name}: lessons are checked when content is loaded`);
+    const inside = raw(serialize({ type: 'root', children: childrenOf(state, node) }));
+    return verbatim(kind.draw(node.data?.attributes ?? {}, inside, drawing.scene).html);
+  });
+  return {
+    mdxJsxFlowElement: component,
+    mdxJsxTextElement: component,
+    inlineMath: handler<{ readonly value: string }>((_, { value }) => verbatim(drawing.math.render(value, false))),
+    math: handler<{ readonly value: string }>((_, { value }) => verbatim(displayFormula(drawing.math, value).html)),
+    heading: handler<Heading>((state, node) => element(`h${Math.min(6, node.depth + (drawing.lowerHeadings ?? 0))}`, childrenOf(state, node))),
+    table: handler<TableNode>((state, node) => scrolling(tableOf(state, node))),
+  };
+}
+
+const handler = <N>(make: (state: State, node: N) => ElementContent): Handler => make as unknown as Handler;
+const childrenOf = (state: State, node: unknown): ElementContent[] => state.all(node as never) as ElementContent[];
+const verbatim = (value: string): ElementContent => ({ type: 'raw', value }) as unknown as ElementContent;
+
+/** A table that an author wrote scrolls in a region of its own on a narrow screen. */
+const scrolling = (table: Element): Element => ({
+  type: 'element', tagName: 'div', properties: { className: ['scroll'], tabIndex: 0, role: 'region', ariaLabel: 'Table' }, children: [table],
+});
+
+interface TableNode {
+  readonly children: readonly { readonly children: readonly Nodes[] }[];
+}
+
+function tableOf(state: State, node: TableNode): Element {
+  const [head, ...body] = node.children.map((row, r) =>
+    element('tr', row.children.map((cell) => {
+      const made = element(r === 0 ? 'th' : 'td', childrenOf(state, cell));
+      return r === 0 ? { ...made, properties: { scope: 'col' } } : made;
+    })),
+  );
+  return element('table', [element('thead', head === undefined ? [] : [head]), element('tbody', body)]);
+}
+
+const element = (tagName: string, children: ElementContent[]): Element => ({ type: 'element', tagName, properties: {}, children });

@@ -1,0 +1,65 @@
+/** A worked-example table as HTML, with the figure drawn from its rows. Pure: drawn at build and again in the browser. */
+import { renderCurve } from '../../figures/index.ts';
+import {
+  computeTable, printTable, type Conditions, type NumberStyle, type PrintedCell, type PrintedColumn, type PrintedTable, type Table,
+  type TableKind, type TableRequest,
+} from '../../tables/index.ts';
+import { html, NOTHING, raw, type Raw } from './text.ts';
+
+export interface TableFigure {
+  readonly id: string;
+  readonly kind: TableKind;
+  readonly request: TableRequest;
+  readonly caption?: string;
+}
+
+/** What is said of the conditions under each title, and how numbers are written. */
+export interface Setting {
+  readonly conditions: Conditions;
+  readonly computedFor: string;
+  readonly style?: NumberStyle;
+}
+
+/** `<figure class="worked">`: title, for which room, the table. */
+export function renderTable({ id, kind, request, caption = kind.title }: TableFigure, { conditions, computedFor, style }: Setting): Raw {
+  const table = computeTable(kind, conditions, request);
+  return html`<figure class="worked" id="${id}"><figcaption><span class="title">${caption}</span> <span class="for">${computedFor}</span></figcaption><div class="scroll" tabindex="0" role="region" aria-label="${caption}">${renderRows(printTable(table, style), caption)}</div></figure>`;
+}
+
+/** The figure of a table kind, from all of its columns; nothing where the kind has none. */
+export function renderCurveOf({ id, kind, request, caption }: TableFigure, { conditions, computedFor }: Setting): Raw {
+  if (kind.curve === undefined) return NOTHING;
+  const curve = kind.curve(computeTable(kind, conditions, { ...request, columns: undefined }).rows, id);
+  return html`<figure class="worked" id="${id}"><figcaption><span class="title">${caption ?? curve.title}</span> <span class="for">${computedFor}</span></figcaption><div class="curve">${raw(renderCurve(curve))}</div></figure>`;
+}
+
+function renderRows({ columns, rows }: PrintedTable, name: string): Raw {
+  const body = rows.map(({ cells, mark }) => {
+    const [first, ...rest] = cells.map(renderCell);
+    const label = mark === undefined ? NOTHING : html` <span class="mark-word">${mark}</span>`;
+    return html`<tr${raw(mark === undefined ? '' : ' class="mark"')}><th scope="row">${first}${label}</th>${rest.map((cell) => html`<td>${cell}</td>`)}</tr>`;
+  });
+  return html`<table><caption class="unseen">${name}</caption><thead><tr>${columns.map(renderHead)}</tr></thead><tbody>${body}</tbody></table>`;
+}
+
+const renderHead = ({ label, unit, alsoUnit }: PrintedColumn): Raw =>
+  html`<th scope="col"><span class="label">${label}</span>${unit === '' ? NOTHING : html` <span class="unit">${unit}${alsoUnit === undefined ? NOTHING : html` <span class="also">${alsoUnit}</span>`}</span>`}</th>`;
+
+const renderCell = ({ text, also }: PrintedCell): Raw => html`${text}${also === undefined ? NOTHING : html`<span class="also">${also}</span>`}`;
+
+/** A table's rows as tables.json gives them: SI at full precision. */
+export function dataOf(id: string, sheet: string, table: Table): object {
+  return {
+    id,
+    kind: table.kind.kind,
+    sheet,
+    columns: table.columns.map(({ key, dimension }) => ({ key, unit: SI_UNITS[dimension] })),
+    rows: table.rows,
+  };
+}
+
+const SI_UNITS: Record<PrintedDimension, string> = {
+  temperature: 'K', temperatureDifference: 'K', pressure: 'Pa', height: 'm', length: 'm', diameter: 'm', volume: 'm3', waterContent: 'kg/m3', ratio: '1',
+  fraction: '1', time: 's', clock: 's', numberDensity: '1/m3', speed: 'm/s', angle: 'rad', force: 'N', stress: 'Pa', energy: 'J', count: '1',
+};
+type PrintedDimension = Table['columns'][number]['dimension'];

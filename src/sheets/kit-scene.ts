@@ -1,0 +1,82 @@
+/** The scene in which the lessons of one kit are drawn: its conditions, its content, what it brings in. */
+import { type Content, type Lesson } from '../authoring/index.ts';
+import { tableKind, type Attributes } from '../tables/index.ts';
+import { COMPONENTS } from './components/index.ts';
+import type { Scene } from './component.ts';
+import { drawLesson } from './draw.ts';
+import { drawHazardAside, drawMisconceptionAside } from './asides.ts';
+import type { Setting } from './html/table.ts';
+import { html, type Raw } from './html/text.ts';
+import type { MathStyles } from './math.ts';
+import { shortCitation } from './reference.ts';
+
+/** Where the lessons of a kit are drawn. */
+export interface Place {
+  readonly content: Content;
+  readonly setting: Setting;
+  readonly math: MathStyles;
+  /** From a page that shows the text to the list of sources, ending in `#`. */
+  readonly sourceList: string;
+}
+
+/** A table as it stands on a sheet. */
+export interface PlacedTable {
+  readonly id: string;
+  readonly attributes: Attributes;
+}
+
+export interface Drawn {
+  readonly body: Raw;
+  readonly tables: readonly PlacedTable[];
+}
+
+/** From any sheet of a kit to its list of sources. */
+export const KIT_SOURCE_LIST = '../background/index.html#source-';
+/** From the site's own pages to theirs. */
+export const SITE_SOURCE_LIST = '../sources/index.html#source-';
+
+/** Draws one lesson of a kit; `prefix` keeps ids apart where several lessons share a page. */
+export function drawSheet(place: Place, lesson: Lesson, options: { readonly teachers: boolean; readonly lowerHeadings?: number; readonly prefix?: string }): Drawn {
+  const counts = new Map<string, number>();
+  const tables: PlacedTable[] = [];
+  const { content, math, setting } = place;
+  const prefix = options.prefix === undefined ? '' : `${options.prefix}-`;
+  const nested = (inner: Lesson, lowerHeadings: number): Raw => drawLesson(inner, { scene, components: COMPONENTS, math, lowerHeadings });
+  const scene: Scene = {
+    setting,
+    content,
+    teachers: options.teachers,
+    nextId: (kind, wanted) => {
+      if (wanted !== undefined) return prefix + wanted;
+      const count = (counts.get(kind) ?? 0) + 1;
+      counts.set(kind, count);
+      return `${prefix}${kind}-${count}`;
+    },
+    onTable: (attributes, id) => {
+      if (tableKind(attributes['kind'] as string) !== undefined) tables.push({ id, attributes });
+    },
+    draw: (name, id) => {
+      switch (name) {
+        case 'hazard': {
+          const { meta, lesson: text } = known(content.hazards, id);
+          return drawHazardAside(meta, nested(text, 2));
+        }
+        case 'misconception': {
+          const { meta, lesson: text } = known(content.misconceptions, id);
+          return drawMisconceptionAside(meta, nested(text, 2));
+        }
+        case 'source':
+          return html`<a class="cite" href="${place.sourceList}${id}">${shortCitation(known(content.sources, id))}</a>`;
+        case 'question':
+          return html`<p class="question-link"><a href="../questions/index.html#question-${id}">${id}</a></p>`;
+      }
+    },
+  };
+  return { body: drawLesson(lesson, { scene, components: COMPONENTS, math, lowerHeadings: options.lowerHeadings ?? 0 }), tables };
+}
+
+function known<T>(map: ReadonlyMap<string, T>, id: string): T {
+  const value = map.get(id);
+  if (value === undefined) throw new Error(`there is nothing named ${id}: references are checked when content is loaded`);
+  return value;
+}

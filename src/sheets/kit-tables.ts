@@ -1,0 +1,63 @@
+/** The tables of a kit: as views for its numbers page, and as tables.json for programs. */
+import { ENGINE_VERSION } from '../physics/index.ts';
+import { computeTable, REFERENCES, stateOf, tableKind, tableRequestOf, type Conditions, type TableKind } from '../tables/index.ts';
+import type { TableView } from './book.ts';
+import { dataOf, renderCurveOf, renderTable, type TableFigure } from './html/table.ts';
+import { html } from './html/text.ts';
+import { displayFormula } from './math.ts';
+import type { Place, PlacedTable } from './kit-scene.ts';
+
+/** A table with the sheet it stands on. */
+export interface SheetTable extends PlacedTable {
+  readonly sheet: string;
+}
+
+/** Tables that differ only in where they stand are shown once. */
+export function tableViews(place: Place, tables: readonly SheetTable[]): TableView[] {
+  const seen = new Set<string>();
+  return tables.flatMap((table) => {
+    const kind = kindOf(table);
+    const key = JSON.stringify({ ...table.attributes, id: undefined, caption: undefined, columns: undefined });
+    if (seen.has(key)) return [];
+    seen.add(key);
+    const figure: TableFigure = { id: `table-${table.sheet}-${table.id}`, kind, request: { ...tableRequestOf(kind, table.attributes), columns: undefined }, caption: table.attributes['caption'] as string | undefined };
+    return [{
+      id: table.id,
+      kind: kind.kind,
+      title: figure.caption ?? kind.title,
+      sheet: table.sheet,
+      html: html`${renderTable(figure, place.setting)}${renderCurveOf({ ...figure, id: `${figure.id}-figure`, caption: undefined }, place.setting)}`.html,
+      method: html`${displayFormula(place.math, kind.method.formula)}<p>${kind.method.words}</p>`.html,
+      sources: kind.sources.map((name) => html`${REFERENCES[name]}`.html),
+    }];
+  });
+}
+
+/** tables.json: every table of the kit in SI at full precision, with the conditions it was computed for. */
+export function tablesJson(id: string, version: string, conditions: Conditions, tables: readonly SheetTable[]): string {
+  const state = stateOf(conditions);
+  const data = {
+    kit: id,
+    edition: version,
+    engine: ENGINE_VERSION,
+    room: {
+      title: conditions.roomTitle,
+      elevation: conditions.elevation ?? null,
+      pressure: state.roomPressure,
+      temperature: state.roomTemperature,
+      relativeHumidity: state.roomHumidity,
+    },
+    start: { pressure: state.startPressure, temperature: state.startTemperature, relativeHumidity: state.startHumidity },
+    tables: tables.map((table) => {
+      const kind = kindOf(table);
+      return dataOf(table.id, table.sheet, computeTable(kind, conditions, { ...tableRequestOf(kind, table.attributes), columns: undefined }));
+    }),
+  };
+  return `${JSON.stringify(data, undefined, 1)}\n`;
+}
+
+function kindOf({ attributes }: PlacedTable): TableKind {
+  const kind = tableKind(attributes['kind'] as string);
+  if (kind === undefined) throw new Error(`there is no table kind ${String(attributes['kind'])}: lessons are checked when content is loaded`);
+  return kind;
+}

@@ -1,0 +1,126 @@
+/** One kit of a content folder, computed and drawn. */
+import { HAZARD_TAGS, apparatusOf, particlesOf, type Content, type Kit, type Lesson, type Statement } from '../authoring/index.ts';
+import { formatWithUnit, NUMBER_STYLES } from '../tables/index.ts';
+import type { HazardView, KitView, MisconceptionView, SheetHtml, StepView } from './book.ts';
+import { signsOf } from './asides.ts';
+import { stepOf } from './components/index.ts';
+import { computedFor, conditionsList } from './conditions-text.ts';
+import { conditionsOf } from './kit-conditions.ts';
+import { drawSheet, KIT_SOURCE_LIST, type Place } from './kit-scene.ts';
+import { tablesJson, tableViews, type SheetTable } from './kit-tables.ts';
+import type { MathStyles } from './math.ts';
+import { kitPicture, runChartOf, setupOf } from './pictures.ts';
+import { questionView } from './question-view.ts';
+import { sourceView } from './reference.ts';
+
+/** The scene of a kit: its content in its own conditions. */
+export function placeOf(content: Content, kit: Kit, math: MathStyles, sourceList = KIT_SOURCE_LIST): Place {
+  const conditions = conditionsOf(content, kit);
+  const style = NUMBER_STYLES[kit.meta.language ?? content.site.language];
+  return { content, math, sourceList, setting: { conditions, computedFor: computedFor(conditions, style), style } };
+}
+
+/** A kit as the pages show it. */
+export function kitView(content: Content, id: string, kit: Kit, version: string, math: MathStyles): KitView {
+  const place = placeOf(content, kit, math);
+  const { conditions, style } = place.setting;
+  const { meta } = kit;
+  const sheets = { run: drawTwice(place, kit.run), student: drawTwice(place, kit.student), background: drawTwice(place, kit.background) };
+  const tables = (['run', 'student', 'background'] as const).flatMap((sheet) => sheets[sheet].tables.map((table): SheetTable => ({ ...table, sheet })));
+  const steps = kit.run.components.filter(({ name }) => name === 'Step').map(({ attributes }) => stepOf(attributes));
+  const views = steps.map(({ at, duration, title, action }, i): StepView => ({ at, duration, title, action, anchor: `step-${i + 1}` }));
+  const minutes = Math.round(meta.minutes.value / 60);
+  return {
+    id,
+    version,
+    draft: version === 'draft',
+    title: meta.title,
+    summary: meta.summary,
+    ages: meta.audience.ages.replace('-', '–'),
+    level: meta.audience.level,
+    minutes,
+    roomTitle: conditions.roomTitle,
+    conditions: conditionsList(conditions, style),
+    computedFor: place.setting.computedFor,
+    objectives: meta.objectives,
+    materials: meta.materials,
+    preparation: [...meta.preparation].sort((a, b) => b.before.value - a.before.value).map(({ before, task }) => ({ before: timeBefore(before.value), task })),
+    changes: meta.changes,
+    standards: standardsOf(content, kit),
+    run: sheets.run.html,
+    student: sheets.student.html,
+    background: sheets.background.html,
+    steps: views,
+    runChart: runChartOf(id, conditions, steps, views, minutes, false),
+    runChartForTeachers: runChartOf(id, conditions, steps, views, minutes, true),
+    picture: kitPicture(id, meta.title, conditions),
+    setup: setupOf(id, conditions, style),
+    tables: tableViews(place, tables),
+    questions: questionsOf(place, kit),
+    hazards: meta.hazards.map((hazard) => hazardView(place, hazard)),
+    misconceptions: misconceptionsOf(place, kit),
+    sources: [...content.sources.values()].map(sourceView),
+    tablesJson: tablesJson(id, version, conditions, tables),
+    uses: usesOf(content, kit),
+  };
+}
+
+/** A hazard sheet, its values those of the place. */
+export function hazardView(place: Place, id: string): HazardView {
+  const { meta, lesson } = place.content.hazards.get(id)!;
+  const { title, signal, who } = meta;
+  return { id, title, signal, who, signs: signsOf(meta), html: drawSheet(place, lesson, { teachers: false, lowerHeadings: 1, prefix: id }).body.html };
+}
+
+function drawTwice(place: Place, lesson: Lesson): { html: SheetHtml; tables: ReturnType<typeof drawSheet>['tables'] } {
+  const everybody = drawSheet(place, lesson, { teachers: false });
+  const teachers = drawSheet(place, lesson, { teachers: true });
+  return { html: { everybody: everybody.body.html, teachers: teachers.body.html }, tables: everybody.tables };
+}
+
+function questionsOf(place: Place, kit: Kit): KitView['questions'] {
+  const ordered = [...kit.questions].sort(([a, x], [b, y]) => x.meta.level - y.meta.level || (a < b ? -1 : 1));
+  return ordered.map(([id, { meta, lesson }], i) => {
+    const draw = (text: Lesson, teachers: boolean) => drawSheet(place, text, { teachers, lowerHeadings: 2, prefix: id }).body;
+    return questionView(id, i + 1, meta, place.setting.conditions, { stem: draw(lesson, false), solution: draw(onlyForTeachers(lesson), true) }, place.setting.style);
+  });
+}
+
+/** What of a question's text is for teachers: its worked solution. */
+const onlyForTeachers = (lesson: Lesson): Lesson => ({ ...lesson, tree: { ...lesson.tree, children: lesson.tree.children.filter(isForTeachers) } });
+const isForTeachers = ({ data }: Lesson['tree']['children'][number]): boolean => (data as { component?: string } | undefined)?.component === 'TeacherOnly';
+
+/** Misconceptions that the kit's sheets or wrong options name. */
+function misconceptionsOf(place: Place, kit: Kit): MisconceptionView[] {
+  const placed = [kit.run, kit.student, kit.background].flatMap(({ components }) => components.filter(({ name }) => name === 'Misconception').map(({ attributes }) => attributes['id'] as string));
+  const behind = [...kit.questions.values()].flatMap(({ meta }) => (meta.kind === 'choice' ? meta.options.flatMap(({ misconception }) => misconception ?? []) : []));
+  return [...new Set([...placed, ...behind])].sort().map((id) => {
+    const { meta, lesson } = place.content.misconceptions.get(id)!;
+    return { id, title: meta.title, html: drawSheet(place, lesson, { teachers: false, lowerHeadings: 1, prefix: id }).body.html };
+  });
+}
+
+function standardsOf(content: Content, kit: Kit): KitView['standards'] {
+  const all = [...content.standards.values()].flatMap((framework) => framework.statements.map((statement) => [statement.code, { framework: framework.title, statement }] as const));
+  const byCode = new Map<string, { framework: string; statement: Statement }>(all);
+  return kit.meta.standards.map((code) => {
+    const { framework, statement } = byCode.get(code)!;
+    const beyond = statement.objectives.flatMap((one) => one.beyond ?? []).join(' ');
+    return { code, framework, paraphrase: statement.paraphrase, link: statement.link, beyond: beyond === '' ? undefined : beyond };
+  });
+}
+
+function usesOf(content: Content, kit: Kit): string[] {
+  const used = new Set([...apparatusOf(content, kit).uses, ...particlesOf(content, kit).flatMap(({ uses }) => uses)]);
+  return HAZARD_TAGS.filter((tag) => used.has(tag));
+}
+
+const DAY = 86_400;
+const HOUR = 3600;
+
+function timeBefore(seconds: number): string {
+  if (seconds === 0) return 'at the bell';
+  const [value, unit] = seconds >= DAY ? [seconds / DAY, 'd'] : seconds >= HOUR ? [seconds / HOUR, 'h'] : [seconds / 60, 'min'];
+  if (unit === 'd') return value === 1 ? 'the day before' : `${value} days before`;
+  return `${unit === 'h' ? formatWithUnit('h', seconds, 0) : formatWithUnit('min', seconds, 0)} before`;
+}

@@ -1,0 +1,63 @@
+/** A question as the pages show it: stem and options for everybody, answer and reasons for teachers. */
+import type { QuestionMeta } from '../authoring/index.ts';
+import { itemOf, TOLERANCE_RULE, toleranceIn, type Answer, type Item, type Option } from '../questions/index.ts';
+import { DISPLAY_UNITS, formatNumber, type Conditions, type NumberStyle } from '../tables/index.ts';
+import type { OptionView, QuestionView } from './book.ts';
+import { html, NOTHING, type Raw } from './html/text.ts';
+import { renderPrinted } from './html/value.ts';
+
+const LETTERS = 'ABCDEFGH';
+
+/** Everything of a question that a page needs. */
+export function questionView(
+  id: string,
+  number: number,
+  meta: QuestionMeta,
+  conditions: Conditions,
+  text: { readonly stem: Raw; readonly solution: Raw },
+  style?: NumberStyle,
+): QuestionView {
+  const item = itemOf(id, meta, conditions, style);
+  const options = optionsOf(item);
+  return {
+    id, number, level: meta.level, kind: meta.kind, stem: text.stem.html, options,
+    answer: answerOf(item, options, style).html,
+    solution: text.solution.html,
+  };
+}
+
+function optionsOf(item: Item): OptionView[] {
+  if (item.kind === 'choice') {
+    return item.options.map(({ text, right, why, misconception }: Option, i) => ({
+      letter: LETTERS[i]!,
+      html: (typeof text === 'string' ? html`${text}` : renderPrinted(text)).html,
+      right, why, misconception,
+    }));
+  }
+  if (item.kind === 'ordering') return item.items.map((text, i) => ({ letter: LETTERS[i]!, html: html`${text}`.html, right: false, why: '' }));
+  return [];
+}
+
+function answerOf(item: Item, options: readonly OptionView[], style?: NumberStyle): Raw {
+  switch (item.kind) {
+    case 'numeric':
+      return html`<p><strong>${renderPrinted(item.answer.printed)}</strong>${tolerance(item.answer, style)}${item.accepts.length === 0 ? NOTHING : html` Also right: ${item.accepts.join(', ')}.`}</p><p class="rule">${TOLERANCE_RULE}</p>`;
+    case 'choice': {
+      const rows = options.map(({ letter, right, why }) => html`<li><strong>${letter}</strong> ${right ? 'right' : 'wrong'}: ${why}</li>`);
+      return html`<ul class="reasons">${rows}</ul>`;
+    }
+    case 'ordering':
+      return html`<p>Right order:</p><ol>${item.rightOrder.map((text) => html`<li>${text}</li>`)}</ol>`;
+    case 'text': {
+      const total = item.rubric.reduce((sum, { points }) => sum + points, 0);
+      return html`<p>Marked out of ${total}:</p><ul class="rubric">${item.rubric.map(({ points, text }) => html`<li><strong>${points}</strong> ${text}</li>`)}</ul>`;
+    }
+  }
+}
+
+function tolerance(answer: Answer, style?: NumberStyle): Raw {
+  const width = toleranceIn(answer);
+  if (width === 0) return NOTHING;
+  const decimals = Math.max(0, 1 - Math.floor(Math.log10(width)));
+  return html`, right within ±${formatNumber(width, decimals, style)} ${DISPLAY_UNITS[answer.unit].symbol}`;
+}

@@ -1,0 +1,119 @@
+/** The conditions that every number of a kit is computed for: room, vessel and plan, with what is not known about them. */
+import type { Kelvin, Meter, Pascal, Ratio, Second, CubicMeter, PerCubicMeter } from '../physics/index.ts';
+
+/** A number in SI with its standard uncertainty. */
+export interface Measured {
+  readonly value: number;
+  readonly uncertainty: number;
+}
+
+/** What is read off instruments or chosen, and so uncertain. */
+export interface Inputs {
+  readonly roomTemperature: Measured;
+  /** Absolute. */
+  readonly roomPressure: Measured;
+  readonly roomHumidity: Measured;
+  /** Of the air in the vessel, less the room's. */
+  readonly startTemperatureDifference: Measured;
+  readonly startHumidity: Measured;
+  /** What the gauge may be wrong by when a step is read off it: its value is 0. */
+  readonly gaugeError: Measured;
+  /** What the formulas of saturation may be wrong by, as a share of the vapor: its value is 0. */
+  readonly formulaError: Measured;
+  /** What the weather adds to the pressure of the standard atmosphere at an elevation, Pa: its value is 0. */
+  readonly weather: Measured;
+}
+
+export type InputName = keyof Inputs;
+
+export interface Particles {
+  readonly id: string;
+  readonly title: string;
+  readonly dryDiameter: Meter;
+  /** Geometric standard deviation. */
+  readonly spread: Ratio;
+  readonly kappa: Ratio;
+  readonly number: PerCubicMeter;
+}
+
+export interface Apparatus {
+  readonly title: string;
+  readonly vessel: {
+    readonly shape: 'cylinder' | 'sphere';
+    readonly volume: CubicMeter;
+    readonly diameter: Meter;
+    readonly wallThickness: Meter;
+    readonly material: string;
+    /** Rated lowest and highest pressure against the room. */
+    readonly lowestGauge: Pascal;
+    readonly highestGauge: Pascal;
+    readonly wallTimeConstant?: Second;
+  };
+  readonly source:
+    | { readonly kind: 'stroke-pump'; readonly strokeVolume: CubicMeter; readonly deadVolume: CubicMeter; readonly strokeTime: Second; readonly ultimatePressure: Pascal }
+    | { readonly kind: 'steady-pump'; readonly speed: number; readonly ultimatePressure: Pascal }
+    | { readonly kind: 'squeeze'; readonly volumeChange: CubicMeter }
+    | { readonly kind: 'pressurise'; readonly startGauge: Pascal; readonly releaseTime: Second };
+  readonly gauge: { readonly kind: string; readonly lowestGauge: Pascal; readonly highestGauge: Pascal; readonly resolution: Pascal; readonly unit: string };
+  readonly thermometer: { readonly kind: 'stem' | 'thermocouple' | 'digital'; readonly resolution: number; readonly timeConstant: Second; readonly wallShare: Ratio; readonly position: string };
+  readonly light: { readonly kind: string; readonly from: 'side' | 'back' | 'front' };
+  readonly backing: string;
+  readonly valve: string;
+}
+
+/** All that a kit's numbers follow from; plain data, so that it travels to the browser. */
+export interface Conditions {
+  readonly roomTitle: string;
+  readonly elevation?: Meter;
+  readonly inputs: Inputs;
+  /** The largest pressure drop that the kit plans. */
+  readonly plannedDrop: Pascal;
+  readonly apparatus: Apparatus;
+  readonly particles: readonly Particles[];
+}
+
+/** The conditions with each input at one value: what the computing functions take. SI. */
+export interface State {
+  readonly roomTemperature: Kelvin;
+  readonly roomPressure: Pascal;
+  readonly roomHumidity: Ratio;
+  readonly startTemperature: Kelvin;
+  readonly startHumidity: Ratio;
+  /** Absolute pressure in the vessel before it expands. */
+  readonly startPressure: Pascal;
+  /** The same in the kit's own room, where a parameter has moved the state to another elevation. */
+  readonly kitStartPressure: Pascal;
+  readonly gaugeError: Pascal;
+  readonly formulaError: Ratio;
+  readonly weather: Pascal;
+  readonly plannedDrop: Pascal;
+  readonly apparatus: Apparatus;
+  readonly particles: readonly Particles[];
+}
+
+/** The state with every input at its estimate, but `shifted` moved by `by`. */
+export function stateOf(conditions: Conditions, shifted?: InputName, by = 0): State {
+  const at = (name: InputName): number => conditions.inputs[name].value + (name === shifted ? by : 0);
+  const { apparatus, particles, plannedDrop } = conditions;
+  const roomTemperature = at('roomTemperature');
+  const roomPressure = at('roomPressure');
+  const startPressure = roomPressure + (apparatus.source.kind === 'pressurise' ? apparatus.source.startGauge : 0);
+  return {
+    roomTemperature,
+    roomPressure,
+    roomHumidity: clampFraction(at('roomHumidity')),
+    startTemperature: roomTemperature + at('startTemperatureDifference'),
+    startHumidity: clampFraction(at('startHumidity')),
+    startPressure,
+    kitStartPressure: startPressure,
+    gaugeError: at('gaugeError'),
+    formulaError: at('formulaError'),
+    weather: at('weather'),
+    plannedDrop,
+    apparatus,
+    particles,
+  };
+}
+
+/** A humidity of 99.8 % ± 0.3 % is shifted to 100 % at most. */
+const clampFraction = (value: number): Ratio => Math.min(1, Math.max(0, value));

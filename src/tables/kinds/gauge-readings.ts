@@ -1,0 +1,26 @@
+/** One gauge reading in every unit that gauges are sold with, and absolute for the room. */
+import { columnOf, roundSteps, rowsOfQuantities, type TableKind } from '../table-kind.ts';
+
+const columns = [
+  columnOf('gauge', 'gaugeReading', { given: true, units: ['kPa'], beside: ['inHg', 'mmHg', 'psi', 'mbar'] }),
+  columnOf('absolutePressure', 'absoluteAtReading', { units: ['kPa'], beside: ['inHg'] }),
+] as const;
+
+export const gaugeReadings: TableKind = {
+  kind: 'gauge-readings',
+  title: 'Reading the gauge',
+  over: 'reading',
+  listAttribute: 'readings',
+  takes: ['elevation'],
+  columns,
+  defaultList: (state) => {
+    const end = state.apparatus.source.kind === 'pressurise' ? state.apparatus.source.startGauge : -state.plannedDrop;
+    return roundSteps(Math.abs(end), 4).map((step) => (step === 0 ? 0 : Math.sign(end) * step));
+  },
+  rows: rowsOfQuantities('reading', columns),
+  method: {
+    formula: 'p = p_{\\mathrm{room}} + p_{\\mathrm{gauge}}',
+    words: 'A gauge compares the vessel with the room. Physics asks for the absolute pressure: that of the room plus the reading, which is negative below it.',
+  },
+  sources: ['nist811'],
+};

@@ -1,0 +1,86 @@
+/** What a table kind is: rows over one parameter, columns of quantities. A new kind is one file in kinds/ and one line in its list. */
+import type { Curve } from '../figures/index.ts';
+import type { State } from './conditions.ts';
+import { UNITS_OF, type DimensionName, type UnitName } from './display.ts';
+import { QUANTITIES, valueIn, type ParameterName, type Parameters, type QuantityName } from './quantities.ts';
+import type { Reference } from './references.ts';
+import type { Cell } from './spread.ts';
+
+export interface Column {
+  /** In tables.json; SI. */
+  readonly key: string;
+  readonly label: string;
+  readonly dimension: DimensionName;
+  /** Main unit and the second one printed small; the dimension's own where absent. */
+  readonly units: readonly [UnitName, UnitName?];
+  /** Further units, each in a printed column of its own. */
+  readonly beside?: readonly UnitName[];
+  /** Chosen by the author, not computed: printed as exact. */
+  readonly given?: boolean;
+}
+
+/** One row asked for: where it stands, and a word if it is a marked one. */
+export interface RowAt {
+  readonly at: number;
+  readonly mark?: string;
+  /** Standard uncertainty of where a marked row stands, SI. */
+  readonly uncertainty?: number;
+}
+
+export interface TableKind {
+  readonly kind: string;
+  readonly title: string;
+  /** The parameter that differs from row to row, and the attribute that lists its values. */
+  readonly over: Exclude<ParameterName, 'air'>;
+  readonly listAttribute: string;
+  /** Further parameters that the table can be given. */
+  readonly takes: readonly ParameterName[];
+  readonly columns: readonly Column[];
+  /** Rows where the author lists none; SI. */
+  readonly defaultList: (state: State, at: Parameters) => readonly number[];
+  /** Rows that stand there whatever the list: the cloud base, the planned drop. */
+  readonly marked?: (state: State, at: Parameters) => readonly RowAt[];
+  /** The cells of all rows, SI, one per column. */
+  readonly rows: (state: State, at: Parameters, list: readonly number[]) => readonly (readonly Cell[])[];
+  /** The figure drawn from the same rows. */
+  readonly curve?: (rows: readonly (readonly Cell[])[], id: string) => Curve;
+  /** How it is computed: a formula in TeX and what a reader should know. */
+  readonly method: { readonly formula: string; readonly words: string };
+  /** Where formulas and constants come from. */
+  readonly sources: readonly Reference[];
+}
+
+/** A column that shows a quantity. */
+export function columnOf(key: string, quantity: QuantityName, options: Partial<Column> = {}): Column & { readonly quantity: QuantityName } {
+  const { label, dimension } = QUANTITIES[quantity];
+  return { key, label, dimension, units: UNITS_OF[dimension], ...options, quantity };
+}
+
+/** Rows that show one quantity per column, asked at one value of the row's parameter. */
+export function rowsOfQuantities(
+  over: TableKind['over'],
+  columns: readonly { readonly quantity: QuantityName }[],
+): TableKind['rows'] {
+  return (state, at, list) => list.map((value) => columns.map(({ quantity }) => valueIn(state, quantity, { ...at, [over]: value })));
+}
+
+/** Rises from 0 to `end` in about `count` steps of 1, 2, 2.5 or 5 times a power of ten; `end` closes it. */
+export function roundSteps(end: number, count: number): number[] {
+  const rough = end / count;
+  const power = 10 ** Math.floor(Math.log10(rough));
+  const step = [1, 2, 2.5, 5, 10].map((factor) => factor * power).find((candidate) => candidate >= rough * (1 - 1e-9))!;
+  const steps = Array.from({ length: Math.floor(end / step + 1e-9) + 1 }, (_, i) => Number((i * step).toPrecision(12)));
+  return steps.at(-1)! < end * (1 - 1e-9) ? [...steps, end] : steps;
+}
+
+/** Points of a curve: two columns in their printed units, rows with a null left out. */
+export function pointsOf(
+  rows: readonly (readonly Cell[])[],
+  x: { readonly index: number; readonly fromSi: (value: number) => number },
+  y: { readonly index: number; readonly fromSi: (value: number) => number },
+): [number, number][] {
+  return rows.flatMap((row) => {
+    const [a, b] = [row[x.index], row[y.index]];
+    return typeof a === 'number' && typeof b === 'number' ? [[x.fromSi(a), y.fromSi(b)] as [number, number]] : [];
+  });
+}

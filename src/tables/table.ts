@@ -1,0 +1,130 @@
+/** A table kind at given conditions: rows in SI with uncertainties, and the same as formatted cells. */
+import { stateOf, type Conditions, type State } from './conditions.ts';
+import { decimalsIn, DISPLAY_UNITS, formatIn, type NumberStyle, type UnitName } from './display.ts';
+import type { Parameters } from './quantities.ts';
+import { spreadOver, type Cell } from './spread.ts';
+import type { Column, RowAt, TableKind } from './table-kind.ts';
+
+/** What an author asked for: parameters, rows and columns; absent parts by default. SI. */
+export interface TableRequest {
+  readonly at: Parameters;
+  readonly list?: readonly number[];
+  readonly columns?: readonly string[];
+}
+
+export interface Table {
+  readonly kind: TableKind;
+  readonly columns: readonly Column[];
+  readonly rowsAt: readonly RowAt[];
+  /** SI, full precision. */
+  readonly rows: readonly (readonly Cell[])[];
+  /** Standard uncertainties, SI. */
+  readonly uncertainties: readonly (readonly number[])[];
+}
+
+const known = new WeakMap<Conditions, Map<string, Table>>();
+
+/**
+ * A table. Pure: the same conditions and request give the same digits everywhere; since several
+ * pages show one table, what is computed for some conditions is kept as long as they are.
+ */
+export function computeTable(kind: TableKind, conditions: Conditions, request: TableRequest): Table {
+  const ofConditions = known.get(conditions) ?? new Map<string, Table>();
+  known.set(conditions, ofConditions);
+  const key = JSON.stringify([kind.kind, request]);
+  const table = ofConditions.get(key) ?? compute(kind, conditions, request);
+  ofConditions.set(key, table);
+  return table;
+}
+
+function compute(kind: TableKind, conditions: Conditions, request: TableRequest): Table {
+  const rowsAt = rowsOf(kind, conditions, request);
+  const list = rowsAt.map(({ at }) => at);
+  const { rows, uncertainties } = spreadOver(conditions, (state) => kind.rows(state, request.at, list));
+  const shown = kind.columns.flatMap(({ key }, index) => (request.columns === undefined || request.columns.includes(key) ? [index] : []));
+  const pick = <T>(cells: readonly T[]): T[] => shown.map((index) => cells[index]!);
+  const certain = uncertainties.map((row, r) => row.map((u, c) => (kind.columns[c]!.given ? (rowsAt[r]!.uncertainty ?? 0) : u)));
+  return { kind, columns: pick(kind.columns), rowsAt, rows: rows.map(pick), uncertainties: certain.map(pick) };
+}
+
+/** The listed rows with the marked ones in their place, in the order of the list. */
+function rowsOf(kind: TableKind, conditions: Conditions, { at, list }: TableRequest): readonly RowAt[] {
+  const state = stateOf(conditions);
+  const listed = (list ?? kind.defaultList(state, at)).map((value): RowAt => ({ at: value }));
+  const marked = markedRows(kind, state, at);
+  if (marked.length === 0) return listed;
+  const { uncertainties } = spreadOver(conditions, (moved) => [markedRows(kind, moved, at).map((row) => row.at)]);
+  const placed = marked.map((row, i): RowAt => ({ ...row, uncertainty: uncertainties[0]![i]! }));
+  const descending = listed.length > 1 && listed[0]!.at > listed.at(-1)!.at;
+  const others = listed.filter(({ at: value }) => !placed.some((row) => row.at === value));
+  return [...others, ...placed].sort((a, b) => (descending ? b.at - a.at : a.at - b.at));
+}
+
+function markedRows(kind: TableKind, state: State, at: Parameters): readonly RowAt[] {
+  try {
+    return kind.marked?.(state, at) ?? [];
+  } catch (error) {
+    if (error instanceof RangeError) return []; // so dry that there is no cloud base to mark
+    throw error;
+  }
+}
+
+/** A cell as printed: main number, and the same in the second unit. */
+export interface PrintedCell {
+  readonly text: string;
+  readonly also?: string;
+}
+
+/** A printed column: several where a column is shown in several units side by side. */
+export interface PrintedColumn {
+  readonly label: string;
+  readonly unit: string;
+  readonly alsoUnit?: string;
+}
+
+export interface PrintedTable {
+  readonly columns: readonly PrintedColumn[];
+  readonly rows: readonly { readonly cells: readonly PrintedCell[]; readonly mark?: string }[];
+}
+
+const NOT_APPLICABLE = '–';
+
+/** The digits of a table: no more than the uncertainty of its conditions supports, the same number all down a column. */
+export function printTable(table: Table, style?: NumberStyle): PrintedTable {
+  const plan = table.columns.flatMap((column, index) => {
+    const printed = (unit: UnitName) => ({ unit, decimals: columnDecimals(table, index, unit) });
+    const [main, also] = column.units;
+    return [
+      { label: column.label, index, main: printed(main), also: also === undefined ? undefined : printed(also) },
+      ...(column.beside ?? []).map((unit) => ({ label: column.label, index, main: printed(unit), also: undefined })),
+    ];
+  });
+  return {
+    columns: plan.map(({ label, main, also }) => ({ label, unit: DISPLAY_UNITS[main.unit].symbol, alsoUnit: also && DISPLAY_UNITS[also.unit].symbol })),
+    rows: table.rows.map((row, r) => ({
+      mark: table.rowsAt[r]!.mark,
+      cells: plan.map(({ index, main, also }) => {
+        const value = row[index] ?? null;
+        if (value === null) return { text: NOT_APPLICABLE };
+        // A marked row stands at a computed place among chosen ones, and is rounded on its own.
+        const own = table.columns[index]!.given && table.rowsAt[r]!.uncertainty !== undefined;
+        const print = ({ unit, decimals }: { unit: UnitName; decimals: number }): string =>
+          formatIn(unit, value, own ? decimalsIn(unit, value, table.uncertainties[r]![index]!) : decimals, style);
+        return { text: print(main), also: also && print(also) };
+      }),
+    })),
+  };
+}
+
+/** Decimals of a column: as many as its least certain cell supports; where all are exact, as many as any of them needs. */
+function columnDecimals(table: Table, index: number, unit: UnitName): number {
+  const cells = table.rows.flatMap((row, r) => {
+    const value = row[index];
+    if (typeof value !== 'number' || table.rowsAt[r]!.mark !== undefined) return [];
+    return [{ value, uncertainty: table.uncertainties[r]![index]! }];
+  });
+  const uncertain = cells.filter(({ uncertainty }) => uncertainty > 0);
+  const decimals = (uncertain.length > 0 ? uncertain : cells).map(({ value, uncertainty }) => decimalsIn(unit, value, uncertainty));
+  if (decimals.length === 0) return 0;
+  return uncertain.length > 0 ? Math.min(...decimals) : Math.max(...decimals);
+}

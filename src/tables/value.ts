@@ -1,0 +1,40 @@
+/** One computed quantity for a sentence, a question or a key. */
+import type { Conditions } from './conditions.ts';
+import { DISPLAY_UNITS, formatWithUnit, UNITS_OF, type NumberStyle, type UnitName } from './display.ts';
+import { QUANTITIES, valueIn, type Parameters, type QuantityName } from './quantities.ts';
+import { spreadOver, type Cell } from './spread.ts';
+
+export interface Value {
+  /** SI */
+  readonly value: Cell;
+  /** Standard uncertainty, SI */
+  readonly uncertainty: number;
+}
+
+/** A quantity at given conditions and parameters. */
+export function computeValue(conditions: Conditions, name: QuantityName, at: Parameters): Value {
+  const { rows, uncertainties } = spreadOver(conditions, (state) => [[valueIn(state, name, at)]]);
+  return { value: rows[0]![0]!, uncertainty: uncertainties[0]![0]! };
+}
+
+/** A quantity as read in a sentence: `−20.0 kPa`, and `−5.91 inHg` where people meet either unit. */
+export interface PrintedValue {
+  readonly text: string;
+  readonly also?: string;
+}
+
+/**
+ * A value as text with its unit.
+ * @param unit prints in this unit alone; the dimension's own units where absent
+ */
+export function printValue(name: QuantityName, { value, uncertainty }: Value, unit?: UnitName, style?: NumberStyle): PrintedValue {
+  if (value === null) return { text: '–' };
+  const [main, also] = unit === undefined ? UNITS_OF[QUANTITIES[name].dimension] : [unit];
+  return {
+    text: formatWithUnit(main, value, uncertainty, style),
+    also: also === undefined ? undefined : formatWithUnit(also, value, uncertainty, style),
+  };
+}
+
+/** A value in a unit at full precision. */
+export const inUnit = (value: number, unit: UnitName): number => DISPLAY_UNITS[unit].fromSi(value);
