@@ -1,0 +1,66 @@
+/** Names given twice, in one file or over several. */
+import { findingAt, START, type Finding } from './findings.ts';
+import type { LoadedFile } from './load.ts';
+import type { KitMeta, Source, Standards } from './schemas/index.ts';
+
+/** Names given twice in one file. */
+export function duplicates(file: LoadedFile): Finding[] {
+  const twice = (
+    code: 'duplicate-name' | 'duplicate-reference',
+    names: readonly string[],
+    path: (i: number) => PropertyKey[],
+  ): Finding[] =>
+    names.flatMap((name, i) =>
+      names.indexOf(name) === i
+        ? []
+        : [
+            findingAt(file.file, file.yaml?.locate(path(i)) ?? START, {
+              code,
+              what: `\`${name}\` stands here a second time`,
+              instead: code === 'duplicate-name' ? 'give one of them another name' : 'remove one of the two',
+            }),
+          ],
+    );
+  if (file.data === undefined) return [];
+  if (file.kind === 'sources')
+    return twice(
+      'duplicate-name',
+      (file.data as Source[]).map(({ id }) => id),
+      (i) => [i, 'id'],
+    );
+  if (file.kind !== 'kit') return [];
+  const kit = file.data as KitMeta;
+  const lists = (['particles', 'hazards', 'standards'] as const).flatMap((key) =>
+    twice('duplicate-reference', kit[key], (i) => [key, i]),
+  );
+  return [
+    ...lists,
+    ...twice(
+      'duplicate-name',
+      kit.objectives.map(({ id }) => id),
+      (i) => ['objectives', i, 'id'],
+    ),
+  ];
+}
+
+/** A kit points at a statement by its code alone, so codes are unique over all frameworks. */
+export function duplicateCodes(files: readonly LoadedFile[]): Finding[] {
+  const first = new Map<string, string>();
+  const findings: Finding[] = [];
+  for (const { kind, data, file, yaml } of files) {
+    if (kind !== 'standards' || data === undefined) continue;
+    for (const [i, { code }] of (data as Standards).statements.entries()) {
+      const other = first.get(code);
+      if (other === undefined) first.set(code, file);
+      else
+        findings.push(
+          findingAt(file, yaml?.locate(['statements', i, 'code']) ?? START, {
+            code: 'duplicate-name',
+            what: `the code \`${code}\` is also in ${other}`,
+            instead: 'write the framework before one of the codes',
+          }),
+        );
+    }
+  }
+  return findings;
+}

@@ -1,0 +1,59 @@
+/** What is lit is put out, and never near a flammable vapor. */
+import type { Content } from '../content.ts';
+import type { Finding } from '../findings.ts';
+import type { KitPlan } from './kit-plan.ts';
+
+const BURNS = ['flame', 'ember'] as const;
+
+export function flameGate(_: Content, plan: KitPlan): Finding[] {
+  return [...withoutEnd(plan), ...withVapor(plan)];
+}
+
+function withoutEnd({ steps, particles, kit, atStep, inKit }: KitPlan): Finding[] {
+  const lit = steps.filter(({ action }) => action === 'light');
+  const problem = (what: string) =>
+    ({
+      code: 'flame-not-extinguished',
+      what,
+      instead: 'add a later step with `action="extinguish"`, before the next is lit',
+    }) as const;
+  const findings = lit
+    .filter(
+      (step, i) =>
+        !steps.some(
+          ({ action }, at) =>
+            action === 'extinguish' &&
+            at > steps.indexOf(step) &&
+            at < (lit[i + 1] === undefined ? Infinity : steps.indexOf(lit[i + 1]!)),
+        ),
+    )
+    .map((step) => atStep(step, problem('what is lit here is never put out')));
+  const burning = particles.findIndex(({ uses }) => BURNS.some((tag) => uses.includes(tag)));
+  if (burning >= 0 && lit.length === 0 && !steps.some(({ action }) => action === 'extinguish')) {
+    findings.push(
+      inKit(
+        ['particles', burning],
+        problem(`\`${kit.meta.particles[burning] ?? ''}\` burns, and no step of the run sheet puts it out`),
+      ),
+    );
+  }
+  return findings;
+}
+
+function withVapor({ steps, particles, apparatus, kit, atStep, inKit }: KitPlan): Finding[] {
+  const solvent = apparatus.uses.includes('solvent')
+    ? `apparatus ${kit.meta.apparatus}`
+    : kit.meta.particles.find((_, i) => particles[i]?.uses.includes('solvent'));
+  if (solvent === undefined) return [];
+  const problem = (what: string) =>
+    ({
+      code: 'flame-with-vapor',
+      what: `${what} while a flammable vapor is about (${solvent})`,
+      instead: 'use particles without a flame, or no solvent',
+    }) as const;
+  const burning = [...particles.entries()].filter(([, { uses }]) => BURNS.some((tag) => uses.includes(tag)));
+  if (burning.length > 0) return burning.map(([i]) => inKit(['particles', i], problem(`\`${kit.meta.particles[i] ?? ''}\` burns`)));
+  const apparatusBurns = BURNS.some((tag) => apparatus.uses.includes(tag));
+  if (apparatusBurns) return [inKit(['apparatus'], problem('the apparatus burns'))];
+  return steps.filter(({ action }) => action === 'light').map((step) => atStep(step, problem('something is lit')));
+}

@@ -1,0 +1,179 @@
+/** A lesson's text, parsed and checked: what the rooms above turn into pages. */
+import type { ReferenceKind } from './fields.ts';
+import { sortFindings, START, type Finding, type Place } from './findings.ts';
+import { arrange } from './lesson/arrange.ts';
+import { checkComponent } from './lesson/components.ts';
+import { partFrontMatter } from './lesson/front-matter.ts';
+import { IMAGE_FILE } from './lesson/links.ts';
+import { checkMarkdown } from './lesson/markdown.ts';
+import { isComponent, isParent, plainText, type LessonNode, type Root } from './lesson/nodes.ts';
+import { parseTree, tooDeep } from './lesson/processor.ts';
+import { slowPart } from './lesson/slow.ts';
+import { lessonSource, placeOf, type LessonSource } from './lesson/source.ts';
+import type { SheetKind, Vocabulary } from './vocabulary.ts';
+import { readYaml, type YamlSource } from './yaml.ts';
+
+/** A component in lesson text, its attributes read by its schema. */
+export interface PlacedComponent {
+  readonly name: string;
+  readonly attributes: Readonly<Record<string, unknown>>;
+  readonly position: Place;
+}
+
+/** A heading of the text. */
+export interface PlacedHeading {
+  readonly depth: number;
+  readonly text: string;
+  readonly position: Place;
+}
+
+/** The name of something outside the text. */
+export interface PlacedReference {
+  readonly to: ReferenceKind;
+  readonly name: string;
+  readonly position: Place;
+}
+
+/**
+ * A checked lesson. In `tree`, every component node carries `data.component` (its name) and
+ * `data.attributes` (its attributes, read); flow nodes stand for block components, text nodes for inline ones.
+ */
+export interface Lesson {
+  readonly file: string;
+  readonly kind: SheetKind;
+  readonly tree: Root;
+  /** in the order of the text, nested ones after those that enclose them */
+  readonly components: readonly PlacedComponent[];
+  readonly headings: readonly PlacedHeading[];
+  readonly references: readonly PlacedReference[];
+}
+
+/** What became of a lesson's text. */
+export interface LessonResult {
+  /** undefined if anything is wrong with the text */
+  readonly lesson: Lesson | undefined;
+  /** names that the text refers to, also where the rest of it is wrong */
+  readonly references: readonly PlacedReference[];
+  /** undefined where there is none */
+  readonly frontMatter: YamlSource | undefined;
+  readonly findings: readonly Finding[];
+}
+
+/** Longest text of a lesson, in UTF-16 units. */
+export const LONGEST_LESSON = 64 * 1024;
+/** Lists, quotes and components in each other, the paragraph included. */
+const DEEPEST = 16;
+/** Kinds whose fields stand above their text. */
+const WITH_FRONT_MATTER: readonly SheetKind[] = ['question', 'hazard', 'misconception'];
+
+/**
+ * Parses and checks one lesson: all findings at once, in their order.
+ * @param text of the file
+ * @param file as findings name it
+ * @param kind of text, which decides whether there is front matter and which components may stand in it
+ */
+export function parseLesson(text: string, file: string, kind: SheetKind, vocabulary: Vocabulary): LessonResult {
+  const { frontMatter: fields, body, problems } = partFrontMatter(text);
+  const source = lessonSource(file, body);
+  for (const { place, problem } of problems) source.report(place, problem);
+  const frontMatter = fields === undefined ? undefined : readYaml(fields, file, 2);
+  if (problems.length === 0) checkFrontMatter(source, kind, frontMatter);
+
+  const parts = { components: [] as PlacedComponent[], headings: [] as PlacedHeading[], references: [] as PlacedReference[] };
+  const tree = readTree(source);
+  if (tree !== undefined) {
+    arrange(tree, vocabulary);
+    walk(tree, [], (node, ancestors) => {
+      if (ancestors.length === DEEPEST) source.report(placeOf(node), tooDeep());
+      if (isComponent(node)) collectComponent(source, node, ancestors, kind, vocabulary, parts);
+      else checkMarkdown(source, node, ancestors, kind);
+      if (node.type === 'image' && IMAGE_FILE.test(node.url))
+        parts.references.push({ to: 'picture', name: node.url, position: placeOf(node) });
+      if (node.type === 'heading') collectHeading(source, node, parts.headings);
+    });
+  }
+  const findings = sortFindings([...source.findings, ...(frontMatter?.findings ?? [])]);
+  const lesson = tree === undefined || source.findings.length > 0 ? undefined : { file, kind, tree, ...parts };
+  return { lesson, references: parts.references, frontMatter, findings };
+}
+
+function checkFrontMatter(source: LessonSource, kind: SheetKind, frontMatter: YamlSource | undefined): void {
+  const wanted = WITH_FRONT_MATTER.includes(kind);
+  if (wanted && frontMatter === undefined)
+    source.report(START, {
+      code: 'front-matter',
+      what: 'there is no front matter',
+      instead: 'begin the file with the fields of its kind between lines of `---`',
+    });
+  if (!wanted && frontMatter !== undefined)
+    source.report(START, {
+      code: 'front-matter',
+      what: 'a sheet of a kit has no front matter',
+      instead: 'move its fields to kit.yaml',
+    });
+}
+
+function readTree(source: LessonSource): Root | undefined {
+  const { text } = source;
+  if (text.length > LONGEST_LESSON) {
+    source.report(START, {
+      code: 'file-too-large',
+      what: `the text is longer than ${LONGEST_LESSON / 1024} kB`,
+      instead: 'divide it',
+    });
+    return undefined;
+  }
+  const slow = slowPart(text);
+  if (slow !== undefined) {
+    source.report(source.at(slow), tooDeep());
+    return undefined;
+  }
+  const parsed = parseTree(text);
+  if ('tree' in parsed) return parsed.tree;
+  source.report(parsed.place, parsed.problem);
+  return undefined;
+}
+
+function walk(
+  node: LessonNode,
+  ancestors: readonly LessonNode[],
+  visit: (node: LessonNode, ancestors: readonly LessonNode[]) => void,
+): void {
+  visit(node, ancestors);
+  if (!isParent(node) || ancestors.length >= DEEPEST) return;
+  const inside = [...ancestors, node];
+  for (const child of node.children) walk(child, inside, visit);
+}
+
+interface Parts {
+  readonly components: PlacedComponent[];
+  readonly headings: PlacedHeading[];
+  readonly references: PlacedReference[];
+}
+
+function collectComponent(
+  source: LessonSource,
+  node: Extract<LessonNode, { name: string | null }>,
+  ancestors: readonly LessonNode[],
+  kind: SheetKind,
+  vocabulary: Vocabulary,
+  parts: Parts,
+): void {
+  const checked = checkComponent(source, node, ancestors, kind, vocabulary);
+  if (checked === undefined) return;
+  const { name, attributes, references } = checked;
+  node.data = { ...node.data, component: name, attributes };
+  parts.components.push({ name, attributes, position: placeOf(node) });
+  parts.references.push(...references);
+}
+
+function collectHeading(source: LessonSource, node: Extract<LessonNode, { type: 'heading' }>, headings: PlacedHeading[]): void {
+  const above = headings.at(-1)?.depth ?? 1;
+  if (node.depth > above + 1)
+    source.report(placeOf(node), {
+      code: 'heading-level',
+      what: `a heading of level ${node.depth} follows one of level ${above}`,
+      instead: `begin it with \`${'#'.repeat(above + 1)}\``,
+    });
+  headings.push({ depth: node.depth, text: plainText(node), position: placeOf(node) });
+}

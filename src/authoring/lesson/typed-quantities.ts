@@ -1,0 +1,89 @@
+/** Numbers with units in plain text: each must be computed or stated. */
+import type { Problem } from '../findings.ts';
+import { MISSPELLINGS, SPELLINGS, UNITS } from '../unit-table.ts';
+
+/** Units in words, of the languages that sites are written in. */
+const WORDS = [
+  'degrees?',
+  'degrees? Celsius',
+  'degrees? Fahrenheit',
+  'kelvins?',
+  'percent',
+  'per cent',
+  'seconds?',
+  'minutes?',
+  'hours?',
+  '(?:hecto|kilo)?pascals?',
+  'millibars?',
+  'atmospheres?',
+  'pounds per square inch',
+  'inches',
+  'inches of mercury',
+  'feet',
+  '(?:milli|kilo|centi|micro|nano)?met(?:er|re)s?',
+  '(?:milli)?lit(?:er|re)s?',
+  '(?:kilo|milli)?grams?',
+  'grados?',
+  'grados? Celsius',
+  'por ciento',
+  'segundos?',
+  'minutos?',
+  'horas?',
+  '(?:hecto|kilo)?pascales',
+  'milibares',
+  'atmósferas?',
+  '(?:mili|kiló|centí|micró|nanó)?metros?',
+  '(?:mili)?litros?',
+  '(?:kilo|mili)?gramos?',
+];
+/** `in` is a word far more often than an inch. */
+const NOT_IN_PROSE = new Set(['in', '"', "'", 'k', 'C', 'F', 'deg', 'foot', 'inch', 'second', 'micron', 'pa']);
+const symbols = [...new Set([...UNITS.map((unit) => unit.symbol), ...Object.keys(SPELLINGS), ...Object.keys(MISSPELLINGS)])].filter(
+  (symbol) => !NOT_IN_PROSE.has(symbol),
+);
+const escaped = (symbol: string): string => symbol.replace(/[.*+?^${}()|[\]\\/]/g, String.raw`\$&`);
+/** A single letter right after the digits is no unit, as in `the 1990s`; a liter is. */
+const lone = symbols.filter((symbol) => /^[A-Za-z]$/.test(symbol) && symbol !== 'L').map(escaped);
+const others = [...symbols.filter((symbol) => !/^[A-Za-z]$/.test(symbol) || symbol === 'L').map(escaped), ...WORDS].sort(
+  (a, b) => b.length - a.length,
+);
+
+const SPACE = String.raw`[\s\u00a0\u2007-\u200a\u202f]`;
+const DIGITS = String.raw`(?<![\p{L}\p{N}.,/:-])[+\-−]?\d+(?:[.,]\d+)*(?:${SPACE}?[×·]${SPACE}?10[⁻⁺]?[⁰¹²³⁴-⁹]+)?`;
+const PROSE = new RegExp(
+  `${DIGITS}(?:${SPACE}{0,2}-?(?:${others.join('|')})|${SPACE}{1,2}(?:${lone.join('|')}))(?![\\p{L}\\p{N}])`,
+  'gu',
+);
+const FORMULA =
+  /\d[\d.,]*(?:\\[,;:! ]|[~\s]|\{,\})*(?:\\%|(?:\^\{?\\circ\}?\s*)?\\(?:text|mathrm|mathsf|operatorname)\{[\s~\\,]*(?<unit>[^}]*)\})/g;
+
+/** One typed-in quantity. */
+export interface Typed {
+  readonly text: string;
+  readonly index: number;
+}
+
+/** The quantities in plain text. */
+export function typedQuantities(text: string): Typed[] {
+  return /\d/.test(text) ? [...text.matchAll(PROSE)].map((match) => ({ text: match[0], index: match.index })) : [];
+}
+
+/** The quantities in a formula: a number followed by a unit set as text. */
+export function typedInFormula(formula: string): Typed[] {
+  return [...formula.matchAll(FORMULA)]
+    .filter((match) => match.groups?.['unit'] === undefined || KNOWN.has((match.groups['unit'] ?? '').trim()))
+    .map((match) => ({ text: match[0], index: match.index }));
+}
+const KNOWN = new Set([...symbols, 'in', 'C', 'F']);
+
+/** What is wrong with it. */
+export function typedProblem(text: string, instead?: string): Problem {
+  const plain = text.replace(/\s+/g, ' ').trim();
+  return {
+    code: 'typed-quantity',
+    what: `\`${plain}\` is typed in: nothing computes it and nobody vouches for it`,
+    instead:
+      instead ??
+      `write \`<Value of="…"/>\` if room and apparatus decide it, \`<Given>${plain}</Given>\` if it is a choice or has a source`,
+  };
+}

@@ -1,0 +1,127 @@
+/** Reads a content folder: every file checked, every reference followed, all findings at once. */
+import type { z } from 'zod';
+import type { Content, Kit, WithText } from './content.ts';
+import { findingAt, sortFindings, START, type Finding } from './findings.ts';
+import { readFolder, type ContentFile } from './folder.ts';
+import { parseLesson, type Lesson, type LessonResult } from './lesson.ts';
+import { REQUIRED, REQUIRED_IN_KIT } from './plan.ts';
+import { checkReferences } from './references.ts';
+import { checkData } from './schema.ts';
+import * as schemas from './schemas/index.ts';
+import { SHEET_KINDS, type SheetKind, type Vocabulary } from './vocabulary.ts';
+import { readYaml, type YamlSource } from './yaml.ts';
+
+/** A content folder as loaded. */
+export interface Loaded {
+  /** undefined if there is any finding */
+  readonly content: Content | undefined;
+  readonly findings: readonly Finding[];
+}
+
+/** One file, parsed and checked. */
+export interface LoadedFile extends ContentFile {
+  readonly yaml: YamlSource | undefined;
+  readonly text: string | undefined;
+  /** of the kind's schema; undefined if wrong or of a kind without fields */
+  readonly data: unknown;
+  readonly lesson: LessonResult | undefined;
+}
+
+/**
+ * Loads a content folder.
+ * @param directory of the folder; findings name files by its last part
+ * @param vocabulary of lesson text and of questions' values
+ */
+export async function loadContent(directory: string, vocabulary: Vocabulary): Promise<Loaded> {
+  const folder = await readFolder(directory);
+  const findings = [...folder.findings];
+  const schemaOf = schemasOf(vocabulary);
+  const files = folder.files.map((file) => loadFile(file, vocabulary, schemaOf, findings));
+  findings.push(...missingFiles(folder.root, files));
+  findings.push(...checkReferences(folder.root, files, findings.length === 0));
+  const content = findings.length === 0 ? assemble(folder.root, files) : undefined;
+  return { content, findings: sortFindings(findings) };
+}
+
+type Schemas = Readonly<Partial<Record<ContentFile['kind'], z.ZodType>>>;
+
+/** The schema of each kind of file with fields, one a line. */
+function schemasOf(vocabulary: Vocabulary): Schemas {
+  return {
+    site: schemas.siteSchema,
+    sources: schemas.sourcesSchema,
+    room: schemas.roomSchema,
+    apparatus: schemas.apparatusSchema,
+    particles: schemas.particlesSchema,
+    hazard: schemas.hazardSchema,
+    misconception: schemas.misconceptionSchema,
+    standards: schemas.standardsSchema,
+    kit: schemas.kitSchema,
+    question: schemas.questionSchema(vocabulary),
+  };
+}
+
+function loadFile(file: ContentFile, vocabulary: Vocabulary, schemaOf: Schemas, findings: Finding[]): LoadedFile {
+  const { text, kind } = file;
+  if (text === undefined || kind === 'picture' || kind === 'readings')
+    return { ...file, yaml: undefined, data: undefined, lesson: undefined };
+  const lesson = isSheetKind(kind) ? parseLesson(text, file.file, kind, vocabulary) : undefined;
+  const yaml = lesson === undefined ? readYaml(text, file.file) : lesson.frontMatter;
+  findings.push(...(lesson?.findings ?? yaml?.findings ?? []));
+  const schema = schemaOf[kind];
+  if (schema === undefined || yaml === undefined || yaml.findings.length > 0) return { ...file, yaml, data: undefined, lesson };
+  const checked = checkData(schema, yaml.data, file.file, yaml.locate);
+  findings.push(...checked.findings);
+  return { ...file, yaml, data: checked.data, lesson };
+}
+
+function isSheetKind(kind: string): kind is SheetKind {
+  return (SHEET_KINDS as readonly string[]).includes(kind);
+}
+
+function missingFiles(root: string, files: readonly LoadedFile[]): Finding[] {
+  const there = new Set(files.map(({ file }) => file));
+  const kits = new Set(files.map(({ kit }) => kit).filter((kit) => kit !== undefined));
+  const required = [...REQUIRED, ...[...kits].flatMap((kit) => REQUIRED_IN_KIT.map((file) => `kits/${kit}/${file}`))];
+  return required
+    .map((path) => `${root}/${path}`)
+    .filter((path) => !there.has(path))
+    .map((path) => findingAt(path, START, { code: 'missing-file', what: 'this file is missing', instead: 'add it' }));
+}
+
+/** Only called without findings: every file is there, and its data is of its schema. */
+function assemble(root: string, files: readonly LoadedFile[]): Content {
+  const of = (kind: ContentFile['kind'], kit?: string): LoadedFile[] =>
+    files.filter((file) => file.kind === kind && (kit === undefined || file.kit === kit));
+  const named = <T>(kind: ContentFile['kind']): Map<string, T> => new Map(of(kind).map(({ name, data }) => [name, data as T]));
+  const withText = <M>(kind: ContentFile['kind'], kit?: string): Map<string, WithText<M>> =>
+    new Map(of(kind, kit).map((file) => [file.name, { meta: file.data as M, lesson: lessonOf(file) }]));
+  const kitOf = ({ kit = '', data }: LoadedFile): Kit => ({
+    meta: data as schemas.KitMeta,
+    run: lessonOf(of('run', kit)[0]),
+    student: lessonOf(of('student', kit)[0]),
+    background: lessonOf(of('background', kit)[0]),
+    questions: withText('question', kit),
+    readings: new Map(of('readings', kit).map(({ name, text = '' }) => [name, text])),
+    pictures: of('picture', kit).map(({ file }) => file.slice(file.lastIndexOf('/') + 1)),
+  });
+  const places = new Map(files.map(({ file, yaml }) => [file, yaml]));
+  return {
+    root,
+    site: of('site')[0]?.data as schemas.Site,
+    rooms: named('room'),
+    apparatus: named('apparatus'),
+    particles: named('particles'),
+    hazards: withText('hazard'),
+    misconceptions: withText('misconception'),
+    standards: named('standards'),
+    sources: new Map((of('sources')[0]?.data as schemas.Source[]).map((source) => [source.id, source])),
+    kits: new Map(of('kit').map((file) => [file.kit ?? '', kitOf(file)])),
+    locate: (file, path, part) => places.get(file)?.locate(path, part) ?? START,
+  };
+}
+
+function lessonOf(file: LoadedFile | undefined): Lesson {
+  if (file?.lesson?.lesson === undefined) throw new Error('a lesson with findings reached the content');
+  return file.lesson.lesson;
+}

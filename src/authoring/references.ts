@@ -1,0 +1,193 @@
+/** Names that files use of each other: each must exist, and once. */
+import type { ReferenceKind } from './fields.ts';
+import { cycles } from './cycles.ts';
+import { duplicateCodes, duplicates } from './duplicates.ts';
+import { findingAt, START, type Finding, type Place } from './findings.ts';
+import type { LoadedFile } from './load.ts';
+import { proposeName } from './names.ts';
+import type { HazardMeta, KitMeta, MisconceptionMeta, Particles, QuestionMeta, Site, Source, Standards } from './schemas/index.ts';
+import { typedProblem, typedQuantities } from './lesson/typed-quantities.ts';
+
+/** A name as used in a file. */
+interface Use {
+  readonly to: ReferenceKind;
+  readonly name: string;
+  readonly file: string;
+  readonly kit: string | undefined;
+  readonly place: Place;
+}
+
+/**
+ * Follows every reference of the files.
+ * @param complete whether everything was readable: only then is it known what nothing refers to
+ */
+export function checkReferences(root: string, files: readonly LoadedFile[], complete: boolean): Finding[] {
+  const names = namesOf(files);
+  const uses = files.flatMap(usesOf);
+  const unknown = uses.flatMap((use) => {
+    const choices = names(use.to, use.kit);
+    if (choices === undefined || choices.has(use.name)) return [];
+    return [
+      findingAt(use.file, use.place, {
+        code: 'unknown-reference',
+        what: `there is no ${IN_WORDS[use.to]} \`${use.name}\``,
+        instead: proposeName(use.name, choices, `add it: ${WHERE[use.to]}`),
+      }),
+    ];
+  });
+  const findings = [
+    ...unknown,
+    ...files.flatMap(duplicates),
+    ...duplicateCodes(files),
+    ...files.flatMap(typedInQuestion),
+    ...cycles(files, root),
+  ];
+  return complete && findings.length === 0 ? neverCited(files, uses) : findings;
+}
+
+type Names = (to: ReferenceKind, kit: string | undefined) => ReadonlySet<string> | undefined;
+
+/** Names that exist; undefined where the file that lists them is wrong itself, so that one error is one finding. */
+function namesOf(files: readonly LoadedFile[]): Names {
+  const ofFiles = (kind: LoadedFile['kind'], kit?: string): Set<string> =>
+    new Set(files.filter((file) => file.kind === kind && (kit === undefined || file.kit === kit)).map((file) => file.name));
+  const listed = <T>(kind: LoadedFile['kind'], list: (data: T) => readonly string[], kit?: string): Set<string> | undefined => {
+    const lists = files.filter((file) => file.kind === kind && (kit === undefined || file.kit === kit));
+    const readable = lists.length > 0 || kind === 'standards';
+    return readable && lists.every(({ data }) => data !== undefined)
+      ? new Set(lists.flatMap(({ data }) => list(data as T)))
+      : undefined;
+  };
+  const sources = listed<readonly Source[]>('sources', (all) => all.map(({ id }) => id));
+  const codes = listed<Standards>('standards', ({ statements }) => statements.map(({ code }) => code));
+  return (to, kit = '') => {
+    switch (to) {
+      case 'source':
+        return sources;
+      case 'standard':
+        return codes;
+      case 'question':
+        return ofFiles('question', kit);
+      case 'picture':
+        return new Set(
+          files
+            .filter((file) => file.kind === 'picture' && file.kit === kit)
+            .map(({ file }) => file.slice(file.lastIndexOf('/') + 1)),
+        );
+      case 'objective':
+        return listed<KitMeta>('kit', ({ objectives }) => objectives.map(({ id }) => id), kit);
+      default:
+        return ofFiles(to);
+    }
+  };
+}
+
+function usesOf(file: LoadedFile): Use[] {
+  const use = (to: ReferenceKind, name: string, place: Place): Use => ({ to, name, place, file: file.file, kit: file.kit });
+  const field = (to: ReferenceKind, name: string | undefined, ...path: PropertyKey[]): Use[] =>
+    name === undefined ? [] : [use(to, name, file.yaml?.locate(path) ?? START)];
+  const fields = (to: ReferenceKind, all: readonly string[] | undefined, key: string): Use[] =>
+    (all ?? []).flatMap((name, i) => field(to, name, key, i));
+  const inText = (file.lesson?.references ?? []).map(({ to, name, position }) => use(to, name, position));
+  if (file.data === undefined) return inText;
+  switch (file.kind) {
+    case 'site':
+      return field('room', (file.data as Site).room, 'room');
+    case 'particles':
+      return fields('source', (file.data as Particles).source, 'source');
+    case 'hazard':
+      return [...inText, ...fields('source', (file.data as HazardMeta).source, 'source')];
+    case 'misconception':
+      return [...inText, ...fields('source', (file.data as MisconceptionMeta).source, 'source')];
+    case 'kit': {
+      const { room, apparatus, particles, hazards, standards } = file.data as KitMeta;
+      return [
+        ...field('room', room, 'room'),
+        ...field('apparatus', apparatus, 'apparatus'),
+        ...fields('particles', particles, 'particles'),
+        ...fields('hazard', hazards, 'hazards'),
+        ...fields('standard', standards, 'standards'),
+      ];
+    }
+    case 'question': {
+      const question = file.data as QuestionMeta;
+      const options = question.kind === 'choice' ? question.options : [];
+      return [
+        ...inText,
+        ...field('objective', question.objective, 'objective'),
+        ...options.flatMap(({ misconception }, i) => field('misconception', misconception, 'options', i, 'misconception')),
+      ];
+    }
+    default:
+      return inText;
+  }
+}
+
+/** Numbers with units in the fields of a question, where they would be neither computed nor stated. */
+function typedInQuestion(file: LoadedFile): Finding[] {
+  if (file.kind !== 'question' || file.data === undefined) return [];
+  const at = (path: readonly PropertyKey[]): Place => file.yaml?.locate(path) ?? START;
+  return textsOf(file.data as QuestionMeta).flatMap(({ text, path }) =>
+    typedQuantities(text).map((typed) =>
+      findingAt(
+        file.file,
+        at(path),
+        typedProblem(typed.text, 'write it as `value:` with the name of what is computed, or say it without the number'),
+      ),
+    ),
+  );
+}
+
+/** What students read of a question, save its own text. */
+function textsOf(question: QuestionMeta): { readonly text: string; readonly path: readonly PropertyKey[] }[] {
+  if (question.kind === 'ordering') return question.items.map((text, i) => ({ text, path: ['items', i] }));
+  if (question.kind !== 'choice') return [];
+  return question.options.flatMap(({ text = '', why }, i) => [
+    { text, path: ['options', i, 'text'] },
+    { text: why, path: ['options', i, 'why'] },
+  ]);
+}
+
+function neverCited(files: readonly LoadedFile[], uses: readonly Use[]): Finding[] {
+  const cited = new Set(uses.filter(({ to }) => to === 'source').map(({ name }) => name));
+  return files
+    .filter(({ kind }) => kind === 'sources')
+    .flatMap(({ file, data, yaml }) =>
+      (data as Source[]).flatMap(({ id }, i) =>
+        cited.has(id)
+          ? []
+          : [
+              findingAt(file, yaml?.locate([i, 'id']) ?? START, {
+                code: 'source-never-cited',
+                what: `nothing cites \`${id}\``,
+                instead: `cite it with \`<Source id="${id}"/>\` or remove it`,
+              }),
+            ],
+      ),
+    );
+}
+
+const IN_WORDS: Readonly<Record<ReferenceKind, string>> = {
+  room: 'room',
+  apparatus: 'apparatus',
+  particles: 'particles file',
+  hazard: 'hazard sheet',
+  misconception: 'misconception',
+  source: 'source',
+  standard: 'statement with the code',
+  question: 'question',
+  objective: 'objective',
+  picture: 'picture',
+};
+const WHERE: Readonly<Record<ReferenceKind, string>> = {
+  room: 'a file in rooms/',
+  apparatus: 'a file in apparatus/',
+  particles: 'a file in particles/',
+  hazard: 'a file in hazards/',
+  misconception: 'a file in misconceptions/',
+  source: 'an item of sources.yaml',
+  standard: 'a statement in a file of standards/',
+  question: 'a file in questions/ of this kit',
+  objective: 'an item of `objectives` in kit.yaml',
+  picture: 'a file beside the sheets of this kit',
+};

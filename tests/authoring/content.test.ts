@@ -1,0 +1,182 @@
+/** Broken content folders: every one is found out, with the right code at the right place and nothing besides. */
+import { symlink, writeFile } from 'node:fs/promises';
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { checkGates, FINDINGS, formatFinding, loadContent, type Finding } from '../../src/authoring/index.ts';
+import { MINIMAL, withOverlay } from './folders.ts';
+import { vocabulary } from './vocabulary.ts';
+
+/** Folder in tests/content/bad, its findings as `code file:line:column`, the file taken away. Places were counted in the files. */
+const CASES: readonly (readonly [name: string, findings: readonly string[], without?: string])[] = [
+  ['bare-number', ['quantity-without-unit rooms/workshop.yaml:3:14']],
+  ['wrong-dimension', ['wrong-dimension rooms/workshop.yaml:3:14']],
+  ['unknown-unit', ['unknown-unit rooms/workshop.yaml:2:18']],
+  ['decimal-comma', ['decimal-comma rooms/workshop.yaml:3:14']],
+  ['not-a-quantity', ['quantity-unreadable rooms/workshop.yaml:3:14']],
+  ['temperature-out-of-range', ['quantity-out-of-range rooms/workshop.yaml:3:14']],
+  ['pressure-out-of-range', ['quantity-out-of-range rooms/workshop.yaml:2:18']],
+  ['humidity-above-100', ['quantity-out-of-range rooms/workshop.yaml:4:11']],
+  ['level-without-reference', ['level-without-reference apparatus/jar.yaml:8:11']],
+  ['difference-with-reference', ['reference-not-wanted kits/first-cloud/kit.yaml:9:7']],
+  ['unknown-key', ['unknown-key rooms/workshop.yaml:4:1']],
+  ['missing-key', ['missing-key apparatus/jar.yaml:17:1']],
+  ['wrong-type', ['wrong-type rooms/workshop.yaml:1:8']],
+  ['wrong-form', ['wrong-form site.yaml:2:10']],
+  ['unknown-choice', ['unknown-choice apparatus/jar.yaml:7:13']],
+  ['number-out-of-range', ['number-out-of-range particles/salt-haze.yaml:3:9']],
+  ['elevation-and-pressure', ['contradiction rooms/workshop.yaml:3:18']],
+  ['yaml-syntax', ['yaml-syntax rooms/workshop.yaml:1:8']],
+  ['duplicate-key', ['yaml-duplicate-key rooms/workshop.yaml:5:1']],
+  ['anchor', ['yaml-anchor rooms/workshop.yaml:2:21']],
+  ['tag', ['yaml-tag rooms/workshop.yaml:1:14']],
+  ['two-documents', ['yaml-documents rooms/workshop.yaml:4:1']],
+  ['byte-order-mark', ['byte-order-mark rooms/workshop.yaml:1:1']],
+  ['not-utf-8', ['not-utf-8 rooms/workshop.yaml:1:1']],
+  ['missing-file', ['missing-file kits/first-cloud/background.mdx:1:1'], 'kits/first-cloud/background.mdx'],
+  ['missing-site', ['missing-file site.yaml:1:1'], 'site.yaml'],
+  ['unknown-file', ['unknown-file rooms/attic.yml:1:1']],
+  ['bad-name', ['bad-name rooms/Big Hall.yaml:1:1']],
+  ['unknown-room', ['unknown-reference site.yaml:4:7']],
+  ['unknown-standard', ['unknown-reference kits/first-cloud/kit.yaml:11:18']],
+  ['unknown-source', ['unknown-reference misconceptions/cloud-is-vapor.mdx:5:56']],
+  ['unknown-question', ['unknown-reference kits/first-cloud/student.mdx:7:11']],
+  ['unknown-picture', ['unknown-reference kits/first-cloud/background.mdx:1:1']],
+  ['duplicate-source', ['duplicate-name sources.yaml:9:9']],
+  ['listed-twice', ['duplicate-reference kits/first-cloud/kit.yaml:10:19']],
+  ['never-cited', ['source-never-cited sources.yaml:9:9']],
+  ['front-matter-missing', ['front-matter hazards/vacuum.mdx:1:1']],
+  ['front-matter-toml', ['front-matter hazards/vacuum.mdx:1:1']],
+  ['front-matter-on-sheet', ['front-matter kits/first-cloud/student.mdx:1:1']],
+  ['front-matter-field', ['unknown-choice hazards/vacuum.mdx:3:9']],
+  ['unknown-component', ['unknown-component kits/first-cloud/student.mdx:1:1']],
+  ['unclosed-component', ['lesson-syntax kits/first-cloud/student.mdx:1:1']],
+  ['expression', ['expression kits/first-cloud/background.mdx:3:58']],
+  ['attribute-expression', ['expression kits/first-cloud/run.mdx:3:64']],
+  ['attribute-spread', ['expression kits/first-cloud/run.mdx:3:78']],
+  ['import', ['import-or-export kits/first-cloud/background.mdx:1:1']],
+  ['export', ['import-or-export kits/first-cloud/background.mdx:7:1']],
+  ['script', ['script kits/first-cloud/background.mdx:7:1']],
+  ['raw-html', ['raw-html kits/first-cloud/background.mdx:7:3']],
+  ['html-comment', ['html-comment kits/first-cloud/background.mdx:7:2']],
+  ['event-attribute', ['unsafe-attribute kits/first-cloud/run.mdx:21:44']],
+  ['directive-attribute', ['unsafe-attribute kits/first-cloud/run.mdx:21:44']],
+  ['duplicate-attribute', ['duplicate-attribute kits/first-cloud/run.mdx:21:44']],
+  ['unknown-attribute', ['unknown-key kits/first-cloud/run.mdx:21:72']],
+  ['javascript-link', ['unsafe-link kits/first-cloud/background.mdx:7:5']],
+  ['encoded-link', ['unsafe-link kits/first-cloud/background.mdx:7:5']],
+  ['http-link', ['unsafe-link kits/first-cloud/background.mdx:7:5']],
+  ['link-definition', ['link-definition kits/first-cloud/background.mdx:7:1']],
+  ['image-outside-kit', ['image-address kits/first-cloud/background.mdx:7:1']],
+  ['footnote', ['markdown-refused kits/first-cloud/background.mdx:7:1']],
+  ['heading-level', ['heading-level kits/first-cloud/background.mdx:1:1']],
+  ['heading-jump', ['heading-level kits/first-cloud/background.mdx:7:1']],
+  ['entity-markup', ['entity-markup kits/first-cloud/background.mdx:7:1']],
+  ['too-deep', ['too-deep kits/first-cloud/background.mdx:7:1']],
+  ['typed-quantity', ['typed-quantity kits/first-cloud/background.mdx:3:62']],
+  ['typed-in-title', ['typed-quantity kits/first-cloud/run.mdx:21:30']],
+  ['typed-in-formula', ['typed-quantity kits/first-cloud/background.mdx:7:12']],
+  ['typed-in-option', ['typed-quantity kits/first-cloud/questions/why.mdx:7:13']],
+  ['broken-formula', ['math-error kits/first-cloud/background.mdx:7:4']],
+  ['formula-command', ['math-command kits/first-cloud/background.mdx:7:5']],
+  ['block-in-sentence', ['component-placement kits/first-cloud/run.mdx:27:6']],
+  ['wrong-sheet', ['component-placement kits/first-cloud/student.mdx:9:1']],
+  ['component-not-empty', ['component-children kits/first-cloud/student.mdx:11:1']],
+  ['unknown-value', ['unknown-choice kits/first-cloud/background.mdx:3:29']],
+  ['value-without-parameter', ['missing-key kits/first-cloud/run.mdx:5:9']],
+  ['cycle', ['cycle misconceptions/cloud-is-vapor.mdx:7:9']],
+  ['drop-beyond-rating', ['beyond-rating kits/first-cloud/kit.yaml:9:7', 'beyond-rating kits/first-cloud/run.mdx:3:1', 'beyond-rating kits/first-cloud/run.mdx:21:1']],
+  ['step-beyond-gauge', ['beyond-gauge kits/first-cloud/run.mdx:21:1']],
+  ['drop-beyond-pump', ['beyond-pump kits/first-cloud/kit.yaml:9:7', 'beyond-pump kits/first-cloud/run.mdx:3:1', 'beyond-pump kits/first-cloud/run.mdx:21:1']],
+  ['drop-below-resolution', ['below-resolution kits/first-cloud/run.mdx:21:1']],
+  ['missing-hazard', ['hazard-missing kits/first-cloud/kit.yaml:10:1']],
+  ['vacuum-without-sheet', ['hazard-missing kits/first-cloud/kit.yaml:10:1']],
+  ['flame-without-end', ['flame-not-extinguished kits/first-cloud/run.mdx:9:1']],
+  ['ember-without-end', ['flame-not-extinguished kits/first-cloud/kit.yaml:6:13']],
+  ['flame-with-vapor', ['flame-with-vapor kits/first-cloud/kit.yaml:6:13']],
+  ['cloud-without-particles', ['cloud-denied kits/first-cloud/run.mdx:3:1']],
+  ['cloud-before-saturation', ['cloud-denied kits/first-cloud/run.mdx:21:1']],
+  ['clear-beyond-limit', ['clear-denied kits/first-cloud/run.mdx:3:1']],
+  ['steps-out-of-order', ['step-order kits/first-cloud/run.mdx:15:1']],
+  ['beyond-the-lesson', ['beyond-lesson kits/first-cloud/run.mdx:21:1']],
+  ['particles-not-listed', ['unknown-reference kits/first-cloud/run.mdx:15:1']],
+  ['question-in-two-minds', ['contradiction kits/first-cloud/questions/why.mdx:6:3']],
+  ['outside-physics', ['outside-physics kits/first-cloud/kit.yaml:9:7']],
+  ['release-beyond-rating', ['beyond-rating kits/first-cloud/kit.yaml:9:7', 'beyond-rating kits/first-cloud/run.mdx:3:1', 'beyond-rating kits/first-cloud/run.mdx:21:1']],
+  ['release-beyond-source', ['beyond-pump kits/first-cloud/kit.yaml:9:7', 'beyond-pump kits/first-cloud/run.mdx:3:1', 'beyond-pump kits/first-cloud/run.mdx:21:1']],
+  ['cooling-below-resolution', ['below-resolution kits/first-cloud/kit.yaml:9:7']],
+  ['off-the-thermometer', ['below-resolution kits/first-cloud/kit.yaml:7:1']],
+];
+
+async function check(folder: string): Promise<readonly Finding[]> {
+  const { content, findings } = await loadContent(folder, vocabulary);
+  return content === undefined ? findings : checkGates(content);
+}
+
+const brief = ({ code, file, line, column }: Finding): string => `${code} ${file.replace(/^content\//, '')}:${line}:${column}`;
+
+describe('content folders', () => {
+  it('finds nothing in the smallest good one', async () => {
+    expect((await check(MINIMAL)).map(formatFinding)).toEqual([]);
+  });
+
+  it.each(CASES.map(([name, expected, without]) => ({ name, expected, without })))('$name', async ({ name, expected, without }) => {
+    await withOverlay(name, without, async (folder) => {
+      const findings = await check(folder);
+      expect(findings.map(brief)).toEqual(expected);
+      for (const { what, instead } of findings) {
+        expect(what).toMatch(/\S.*[^.]$/);
+        expect(instead).toMatch(/\S.*[^.]$/);
+      }
+    });
+  });
+
+  it('has a case for every folder of broken content', () => {
+    const folders = readdirSync(fileURLToPath(new URL('../content/bad/', import.meta.url)));
+    const cases = CASES.filter(([, , without]) => without === undefined).map(([name]) => name);
+    expect(folders.sort()).toEqual(cases.sort());
+  });
+
+  it('follows no symbolic link', async () => {
+    const findings = await withOverlay('none', undefined, async (folder) => {
+      await symlink('/etc/hostname', join(folder, 'rooms/attic.yaml'));
+      return check(folder);
+    });
+    expect(findings.map(brief)).toEqual(['symbolic-link rooms/attic.yaml:1:1']);
+  });
+
+  it('refuses a file too large to be read quickly', async () => {
+    const findings = await withOverlay('none', undefined, async (folder) => {
+      await writeFile(join(folder, 'rooms/attic.yaml'), `title: ${'x'.repeat(300 * 1024)}\n`);
+      return check(folder);
+    });
+    expect(findings.map(brief)).toEqual(['file-too-large rooms/attic.yaml:1:1']);
+  });
+
+  it('says so when there is no folder', async () => {
+    const { content, findings } = await loadContent(join(MINIMAL, 'nowhere'), vocabulary);
+    expect(content).toBeUndefined();
+    expect(findings.map(({ code }) => code)).toContain('missing-file');
+  });
+
+  it('shows all findings of all files at once', async () => {
+    const findings = await withOverlay('bare-number', 'kits/first-cloud/background.mdx', async (folder) => {
+      await writeFile(join(folder, 'kits/first-cloud/student.mdx'), 'It is {cold} at 5 kPa.\n');
+      return check(folder);
+    });
+    expect(findings.map(brief)).toEqual([
+      'missing-file kits/first-cloud/background.mdx:1:1',
+      'expression kits/first-cloud/student.mdx:1:7',
+      'typed-quantity kits/first-cloud/student.mdx:1:17',
+      'quantity-without-unit rooms/workshop.yaml:3:14',
+    ]);
+  });
+});
+
+describe('the catalogue', () => {
+  it('explains every finding that the cases provoke', () => {
+    const codes = CASES.flatMap(([, findings]) => findings.map((finding) => finding.split(' ')[0] ?? ''));
+    for (const code of codes) expect(Object.keys(FINDINGS)).toContain(code);
+  });
+});

@@ -1,0 +1,29 @@
+/** Content folders for tests: the smallest good one, and copies of it with other files laid over. */
+import { cp, mkdtemp, rm } from 'node:fs/promises';
+import { existsSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const CONTENT = fileURLToPath(new URL('../content/', import.meta.url));
+
+/** The smallest content folder without a finding. */
+export const MINIMAL = join(CONTENT, 'good/minimal');
+
+/**
+ * Runs `use` on a copy of the smallest good folder with `bad/<name>` laid over it and `without` removed.
+ * The copy is named `content`.
+ */
+export async function withOverlay<T>(name: string, without: string | undefined, use: (folder: string) => Promise<T>): Promise<T> {
+  const place = await mkdtemp(join(tmpdir(), 'content-'));
+  const folder = join(place, 'content');
+  try {
+    await cp(MINIMAL, folder, { recursive: true });
+    const overlay = join(CONTENT, 'bad', name);
+    if (existsSync(overlay)) await cp(overlay, folder, { recursive: true });
+    if (without !== undefined) await rm(join(folder, without));
+    return await use(folder);
+  } finally {
+    await rm(place, { recursive: true });
+  }
+}
