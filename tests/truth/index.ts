@@ -5,14 +5,22 @@
  */
 import type { Evaluator, TruthRow } from './row.ts';
 
+import aerosol from './aerosol.json' with { type: 'json' };
+import { evaluators as aerosolEvaluators } from './aerosol.ts';
 import atmosphere from './atmosphere.json' with { type: 'json' };
 import { evaluators as atmosphereEvaluators } from './atmosphere.ts';
+import droplets from './droplets.json' with { type: 'json' };
+import { evaluators as dropletsEvaluators } from './droplets.ts';
 import expansion from './expansion.json' with { type: 'json' };
 import { evaluators as expansionEvaluators } from './expansion.ts';
+import fit from './fit.json' with { type: 'json' };
+import { evaluators as fitEvaluators } from './fit.ts';
 import moistAir from './moist-air.json' with { type: 'json' };
 import { evaluators as moistAirEvaluators } from './moist-air.ts';
 import nucleation from './nucleation.json' with { type: 'json' };
 import { evaluators as nucleationEvaluators } from './nucleation.ts';
+import optics from './optics.json' with { type: 'json' };
+import { evaluators as opticsEvaluators } from './optics.ts';
 import parcel from './parcel.json' with { type: 'json' };
 import { evaluators as parcelEvaluators } from './parcel.ts';
 import saturation from './saturation.json' with { type: 'json' };
@@ -21,6 +29,8 @@ import uncertainty from './uncertainty.json' with { type: 'json' };
 import { evaluators as uncertaintyEvaluators } from './uncertainty.ts';
 import units from './units.json' with { type: 'json' };
 import { evaluators as unitsEvaluators } from './units.ts';
+import vessel from './vessel.json' with { type: 'json' };
+import { evaluators as vesselEvaluators } from './vessel.ts';
 import walls from './walls.json' with { type: 'json' };
 import { evaluators as wallsEvaluators } from './walls.ts';
 
@@ -68,6 +78,11 @@ export const modules: readonly TruthModule[] = [
   truthModule(nucleation, nucleationEvaluators),
   truthModule(uncertainty, uncertaintyEvaluators),
   truthModule(walls, wallsEvaluators),
+  truthModule(aerosol, aerosolEvaluators),
+  truthModule(optics, opticsEvaluators),
+  truthModule(droplets, dropletsEvaluators),
+  truthModule(vessel, vesselEvaluators),
+  truthModule(fit, fitEvaluators),
 ];
 
 /** All rows of all modules. */

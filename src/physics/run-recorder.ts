@@ -1,0 +1,187 @@
+/** A run under way: it advances the vessel's state through stretches of time and keeps the series. */
+import { gaugeReading } from './pump.ts';
+import { inRange } from './range.ts';
+import { hazeRadius } from './run-droplets.ts';
+import { initialState, perKilogram, vesselConstants, type RunInput } from './run-input.ts';
+import { stiffIntegrator, type Derivative, type Integrator, type Interpolant } from './runge-kutta.ts';
+import type { Kelvin, KelvinDifference, KilogramPerCubicMeter, Meter, Pascal, PerCubicMeter, Ratio, Second } from './units.ts';
+import {
+  airOf,
+  DRAWN,
+  heatCapacityOf,
+  LN_PARTICLES,
+  LN_RADIUS,
+  PRESSURE,
+  rangeOf,
+  saturationRatioOf,
+  TEMPERATURE,
+  THERMOMETER,
+  vesselDerivative,
+  WATER,
+  type Action,
+} from './vessel-equations.ts';
+
+/** A moment of a run. */
+export interface RunPoint {
+  /** s */
+  readonly time: Second;
+  /** Absolute, Pa */
+  readonly pressure: Pascal;
+  /** Pressure relative to the room, Pa */
+  readonly gauge: Pascal;
+  /** K */
+  readonly gasTemperature: Kelvin;
+  /** K */
+  readonly thermometerReading: Kelvin;
+  /** Vapor pressure over that of saturation over liquid water */
+  readonly saturationRatio: Ratio;
+  /** Vapor, kg per kg of dry air */
+  readonly mixingRatio: Ratio;
+  /** kg per m³ of vessel, the haze on particles included; exactly 0 without particles */
+  readonly liquidWaterContent: KilogramPerCubicMeter;
+  /** Of the one size that stands for all, m; 0 without particles */
+  readonly dropletDiameter: Meter;
+  /** Particles, each with its droplet, per m³ */
+  readonly particles: PerCubicMeter;
+}
+
+/** See {@link startRecorder}. */
+export interface RunRecorder {
+  readonly series: readonly RunPoint[];
+  readonly time: () => Second;
+  /** Absolute, Pa */
+  readonly pressure: () => Pascal;
+  /** The same action until a time; the series gets a point there. */
+  readonly advance: (until: Second, action: Action) => void;
+  /** A sudden adiabatic change of the gas to a pressure. */
+  readonly jumpTo: (pressure: Pascal) => void;
+  /** Particles added, per m³, with the water they hold in the room's air. */
+  readonly addParticles: (number: PerCubicMeter) => void;
+}
+
+// Largest error of a step. Without droplets the equations are smooth and the digits cost little.
+const CLEAR_ACCURACY: KelvinDifference = 2e-8;
+const CLOUDY_ACCURACY: KelvinDifference = 1e-4;
+/** Of the logarithm of the droplets' radius, of the particles' number, and of the room's particles that come in. */
+const RADIUS_ACCURACY: Ratio = 3e-4;
+const PARTICLE_ACCURACY: Ratio = 1e-5;
+/** Fewer per kg of dry air are none. */
+const FEWEST_PARTICLES = 1e-3;
+// Sizes of the unknowns: temperature, pressure, water, thermometer, logarithms of radius and particles.
+const SCALES = [300, 1e5, 1e-2, 300, 15, 20];
+
+/**
+ * A run at its first moment.
+ * @param input see {@link RunInput}
+ * @param from time of the start, s
+ * @param span expected length of the run, s: sets the interval of the series unless the input does
+ * @throws RangeError outside a range
+ */
+export function startRecorder(input: RunInput, from: Second, span: Second): RunRecorder {
+  const vessel = vesselConstants(input);
+  const { droplets, room } = vessel;
+  const state = initialState(input, vessel);
+  const interval = inRange('interval', input.interval ?? Math.min(1, Math.max(span, 1e-3) / 200), 1e-6, Infinity, 's');
+  const accuracy = inRange(
+    'accuracy', input.accuracy ?? (droplets === undefined ? CLEAR_ACCURACY : CLOUDY_ACCURACY), 1e-9, 0.01, 'K',
+  );
+  const roomVapor = room.mixingRatio;
+  const hazeInRoom =
+    droplets === undefined
+      ? 0
+      : hazeRadius(droplets, room.temperature, saturationRatioOf(room.temperature, room.pressure, roomVapor));
+
+  let time = from;
+  let nextSample = 1;
+  const sampled = new Float64Array(state.length);
+  const series: RunPoint[] = [];
+
+  const record = (at: Second, of: Float64Array): void => {
+    const pressure = of[PRESSURE]!;
+    const gasTemperature = of[TEMPERATURE]!;
+    const { vapor, liquid, gasConstant } = airOf(of, droplets);
+    const dryDensity = pressure / (gasConstant * gasTemperature);
+    const own = droplets === undefined ? 0 : Math.exp(of[LN_PARTICLES]!);
+    const hasDroplets = own > FEWEST_PARTICLES;
+    const point: RunPoint = {
+      time: at,
+      pressure,
+      gauge: gaugeReading(pressure, room.pressure),
+      gasTemperature,
+      thermometerReading: of[THERMOMETER]!,
+      saturationRatio: saturationRatioOf(gasTemperature, pressure, vapor),
+      mixingRatio: vapor,
+      liquidWaterContent: hasDroplets ? liquid * dryDensity : 0,
+      dropletDiameter: hasDroplets ? 2 * Math.exp(of[LN_RADIUS]!) : 0,
+      particles: droplets === undefined ? 0 : ((hasDroplets ? own : 0) + Math.max(0, of[DRAWN]!)) * dryDensity,
+    };
+    // What happens suddenly replaces the point before it, so that no time stands twice.
+    if (series.length > 0 && series[series.length - 1]!.time === at) series.pop();
+    series.push(point);
+  };
+  record(from, state);
+
+  let derivative = vesselDerivative(vessel, {});
+  const integrate = integratorFor(state.length, Math.max(1, room.particles), accuracy, (at, of, out) => derivative(at, of, out));
+
+  const advance = (until: Second, action: Action): void => {
+    if (until <= time) return;
+    derivative = vesselDerivative(vessel, action);
+    const keepSamples = (_: Second, to: Second, interpolate: Interpolant): void => {
+      for (; from + nextSample * interval < to; nextSample++) {
+        interpolate(from + nextSample * interval, sampled);
+        record(from + nextSample * interval, sampled);
+      }
+    };
+    try {
+      integrate(state, time, until, keepSamples);
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      throw new RangeError(`the gas comes to ${state[TEMPERATURE]!} K and ${state[PRESSURE]!} Pa; ${rangeOf(droplets)}`, { cause: error });
+    }
+    if (from + nextSample * interval === until) nextSample++;
+    time = until;
+    if (droplets !== undefined) {
+      join(state[DRAWN]!);
+      state[DRAWN] = 0;
+    }
+    record(time, state);
+  };
+
+  const jumpTo = (pressure: Pascal): void => {
+    if (pressure === state[PRESSURE]) return;
+    const { vapor, liquid, gasConstant } = airOf(state, droplets);
+    if (vessel.wallTimeConstant > 0) state[TEMPERATURE]! *= (pressure / state[PRESSURE]!) ** (gasConstant / heatCapacityOf(vapor, liquid));
+    state[PRESSURE] = pressure;
+    record(time, state);
+  };
+
+  /** One size for all: the mean of the volumes. What comes in brings the water that it holds in the room's air. */
+  const join = (added: number): void => {
+    if (droplets === undefined || added <= 0) return;
+    const before = Math.exp(state[LN_PARTICLES]!);
+    const share = added / (before + added);
+    const cube = (1 - share) * Math.exp(3 * state[LN_RADIUS]!) + share * hazeInRoom ** 3;
+    state[LN_RADIUS] = Math.log(cube) / 3;
+    state[LN_PARTICLES] = Math.log(before + added);
+    state[WATER]! += added * droplets.waterMass(hazeInRoom);
+  };
+
+  const addParticles = (number: PerCubicMeter): void => {
+    join(perKilogram(number, state[TEMPERATURE]!, state[PRESSURE]!, airOf(state, droplets).vapor));
+    record(time, state);
+  };
+
+  return { series, time: () => time, pressure: () => state[PRESSURE]!, advance, jumpTo, addParticles };
+}
+
+function integratorFor(dimension: number, roomParticles: number, accuracy: KelvinDifference, derivative: Derivative): Integrator {
+  // What a kelvin is worth: 1000 Pa and 1 g/kg, about as an adiabat and the saturation curve have it.
+  const clear = [accuracy, 1000 * accuracy, 1e-3 * accuracy, accuracy];
+  return stiffIntegrator({
+    dimension,
+    derivative,
+    tolerances: [...clear, RADIUS_ACCURACY, PARTICLE_ACCURACY, PARTICLE_ACCURACY * roomParticles].slice(0, dimension),
+    scales: [...SCALES, roomParticles].slice(0, dimension),
+  });
+}
