@@ -1,0 +1,38 @@
+/** The run chart's data as a table: each step with what gauge and thermometer show at its end. */
+import { minutesOf, type PreparedRun } from './run.ts';
+import { escape } from './svg.ts';
+
+/** The value of a series at a moment, linear between its points. */
+const at = (time: readonly number[], values: readonly number[], moment: number): number => {
+  const after = time.findIndex((t) => t >= moment);
+  if (after === -1) return values.at(-1) ?? 0;
+  if (after === 0) return values[0] ?? 0;
+  const [t0, t1] = [time[after - 1] ?? 0, time[after] ?? 0];
+  const [v0, v1] = [values[after - 1] ?? 0, values[after] ?? 0];
+  return t1 === t0 ? v1 : v0 + ((v1 - v0) * (moment - t0)) / (t1 - t0);
+};
+
+const reading = (value: number): string => {
+  const text = Math.abs(value).toFixed(1);
+  return value < 0 && text !== '0.0' ? `−${text}` : text;
+};
+
+/** A closed table of the run: one row a step. */
+export const runTable = (run: PreparedRun): string => {
+  const { time, gauge, thermometer } = run.series;
+  const head = ['Step', 'Begins', 'Gauge at its end', 'Thermometer at its end'];
+  const units = ['', '', 'kPa', '°C'];
+  if (run.gas) head.push('Air at its end');
+  if (run.gas) units.push('°C');
+  const columns = head.map((label, index) => `<th scope="col"><span class="label">${label}</span>${units[index] ? ` <span class="unit">${units[index]}</span>` : ''}</th>`);
+  const rows = run.steps.map((step, index) => {
+    const end = step.at + step.duration;
+    const cells = [minutesOf(step.at), reading(at(time, gauge, end)), reading(at(time, thermometer, end))];
+    if (run.gas) cells.push(reading(at(time, run.gas, end)));
+    return `<tr><th scope="row">${index + 1} ${escape(step.title)}</th>${cells.map((cell) => `<td>${cell}</td>`).join('')}</tr>`;
+  });
+  return (
+    `<details class="as-table"><summary>The run as a table</summary><div class="scroll" tabindex="0" role="region" aria-label="The run as a table">` +
+    `<table><thead><tr>${columns.join('')}</tr></thead><tbody>${rows.join('')}</tbody></table></div></details>`
+  );
+};
