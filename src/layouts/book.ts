@@ -1,0 +1,25 @@
+/** The book the pages lay out: put in place by the build before the pages are made. */
+import type { Book, KitView } from '../sheets/book.ts';
+
+const holder = globalThis as { lapsebook?: Book };
+
+const present = (): Book => {
+  if (!holder.lapsebook) {
+    throw new Error('The pages were asked for without the content they show. Run `npm run build`: it checks the content, computes it and then makes the pages.');
+  }
+  return holder.lapsebook;
+};
+
+export const book: Book = present();
+
+/** The two editions of every page: for everybody at the root, for teachers below `teachers/`. */
+export const EDITIONS = [undefined, 'teachers'] as const;
+
+export type Edition = (typeof EDITIONS)[number];
+
+/** The kits one to a title, drafts and editions together, in the order of the book. */
+export const titles = (): readonly { readonly id: string; readonly title: string; readonly kits: readonly KitView[] }[] => {
+  const grouped = new Map<string, KitView[]>();
+  for (const kit of book.kits) grouped.set(kit.id, [...(grouped.get(kit.id) ?? []), kit]);
+  return [...grouped].map(([id, kits]) => ({ id, title: kits[0]?.title ?? id, kits }));
+};
