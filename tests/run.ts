@@ -1,0 +1,79 @@
+/** `npm test`: types of every file, then every test, a real browser included. One line a check, counts at the end. */
+import { spawnSync } from 'node:child_process';
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import { startVitest } from 'vitest/node';
+import { findChromium } from './support/chromium.ts';
+import { exclusively } from './support/exclusive.ts';
+import { findOrInstallJava } from './support/java.ts';
+import { countsText, LineReporter, reportLine } from './support/line-reporter.ts';
+import { ROOT } from './support/root.ts';
+
+const HELP = `npm test [-- NAME …]
+
+Checks the types of all files, then runs every test, a real browser included. The browser is looked
+for in CHROMIUM_PATH and the usual places; as root on Debian it is installed.
+
+  NAME     runs only the test files whose path holds this text, and no type check
+  --help   prints this
+
+Exit code: 0 all passed, 1 something failed.`;
+
+/** A test that computes without end cannot be stopped from inside: after this the run ends and names it, ms. */
+const LIMIT = 570_000;
+
+const args = process.argv.slice(2);
+if (args.includes('--help') || args.includes('-h')) {
+  console.log(HELP);
+} else {
+  const reporter = new LineReporter();
+  setTimeout(() => void giveUp(reporter), LIMIT).unref();
+  if (args.length === 0) await checkTypes(reporter);
+  prepareMachine();
+  await runTests(args, reporter);
+  console.log(countsText(reporter.counts));
+  process.exitCode = reporter.counts.failed > 0 || reporter.counts.passed === 0 ? 1 : 0;
+}
+
+async function giveUp(reporter: LineReporter): Promise<void> {
+  const { counts, running } = reporter;
+  console.log(`After ${LIMIT / 1000} s still running: ${running.join(', ') || 'nothing that has a name'}`);
+  console.log(countsText({ ...counts, failed: counts.failed + Math.max(running.length, 1) }));
+  process.exitCode = 1;
+  await reporter.stop();
+}
+
+/** All files at once, pages included; counted as one check. */
+async function checkTypes({ counts }: LineReporter): Promise<void> {
+  const started = performance.now();
+  const manifest = createRequire(import.meta.url).resolve('astro/package.json');
+  const program = join(dirname(manifest), 'bin', 'astro.mjs');
+  const { status, stdout, stderr } = await exclusively(async () =>
+    spawnSync(process.execPath, [program, 'check', '--minimumSeverity', 'warning', '--minimumFailingSeverity', 'warning'], { cwd: ROOT, encoding: 'utf8' }),
+  );
+  const failed = status === 0 ? 0 : 1;
+  counts.failed += failed;
+  counts.passed += 1 - failed;
+  console.log(reportLine('types', { passed: 1 - failed, failed, skipped: 0 }, performance.now() - started));
+  if (failed > 0) console.log(`${stdout}${stderr}`.trim());
+}
+
+/** The browser's place is handed on; without one the tests that need it fail and say so. */
+function prepareMachine(): void {
+  try {
+    process.env.CHROMIUM_PATH = findChromium();
+  } catch (error) {
+    console.error(error instanceof Error ? error.message : error);
+  }
+  findOrInstallJava();
+}
+
+async function runTests(names: readonly string[], reporter: LineReporter): Promise<void> {
+  try {
+    const runner = await startVitest([...names], { root: ROOT, watch: false, reporters: [reporter] });
+    await runner.close();
+  } catch (error) {
+    reporter.counts.failed += 1;
+    console.error(error);
+  }
+}

@@ -1,0 +1,93 @@
+/** Every page may be read by everybody: WCAG 2.2 AA as axe sees it, small and large windows, headings, language, keyboard. */
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { browserForFile, builtPages, pageForTests } from '../support/browsing.ts';
+
+const open = browserForFile();
+
+/** 320 px is a window of 1,280 px at 400 %: WCAG 2.2, 1.4.10 Reflow. */
+const WIDTHS = [320, 360, 1280];
+
+describe.each(builtPages())('$name', ({ address }) => {
+  const shown = pageForTests(address, { reducedMotion: 'reduce' });
+
+  it.each(['light', 'dark'] as const)('has nothing that axe objects to (%s)', async (colorScheme) => {
+    const page = shown();
+    await page.emulateMedia({ colorScheme });
+    const { violations, passes } = await new AxeBuilder({ page }).setLegacyMode().analyze();
+    expect(violations.flatMap(({ id, help, nodes }) => nodes.map((node) => `${id}: ${help}: ${node.html.slice(0, 160)} ${node.failureSummary ?? ''}`))).toEqual([]);
+    expect(passes.length).toBeGreaterThan(10);
+  });
+
+  it.each(WIDTHS)('does not scroll sideways at %i px', async (width) => {
+    await shown().setViewportSize({ width, height: 800 });
+    const { content, window, wide } = await sideways(shown());
+    expect(content, `wider than the window: ${wide.join(', ')}`).toBeLessThanOrEqual(window);
+  });
+
+  it('names its language and itself, and its headings go down one level at a time', async () => {
+    const page = shown();
+    expect(await page.locator('html').getAttribute('lang')).toMatch(/^[a-z]{2}(-[A-Z]{2})?$/);
+    expect((await page.title()).trim()).not.toBe('');
+    expect(await page.locator('main').count()).toBe(1);
+    const levels = await page.locator('h1, h2, h3, h4, h5, h6').evaluateAll((headings) => headings.map((heading) => Number(heading.tagName.slice(1))));
+    expect(levels[0]).toBe(1);
+    expect(levels.filter((level) => level === 1)).toHaveLength(1);
+    expect(levels.filter((level, at) => level > (levels[at - 1] ?? level) + 1)).toEqual([]);
+  });
+
+  it('can be reached by keyboard in full, and shows where the focus is', async () => {
+    const { all, reached, hidden } = await walkByKeyboard(shown());
+    expect(all.filter((element) => !reached.includes(element))).toEqual([]);
+    expect(hidden).toEqual([]);
+  });
+});
+
+it('gives every page a title of its own', async () => {
+  for (const name of ['public', 'teachers']) {
+    await open({}, async (page) => {
+      const titles: string[] = [];
+      for (const built of builtPages().filter(({ served }) => served.name === name)) {
+        await page.goto(built.address, { waitUntil: 'commit' });
+        titles.push(await page.title());
+      }
+      expect(titles.filter((title, at) => titles.indexOf(title) !== at)).toEqual([]);
+    });
+  }
+});
+
+const sideways = (page: Page): Promise<{ content: number; window: number; wide: string[] }> =>
+  page.evaluate(() => {
+    const { scrollWidth, clientWidth } = document.documentElement;
+    const wide = [...document.querySelectorAll('body *')].filter((element) => element.getBoundingClientRect().right > clientWidth + 1 && !element.closest('.scroll'));
+    return { content: scrollWidth, window: clientWidth, wide: wide.slice(0, 5).map((element) => `${element.tagName.toLowerCase()}.${element.getAttribute('class') ?? ''}`) };
+  });
+
+/** Presses Tab until the focus has gone round. */
+async function walkByKeyboard(page: Page): Promise<{ all: string[]; reached: string[]; hidden: string[] }> {
+  const all = await page.evaluate(() => {
+    const shown = [...document.querySelectorAll('a[href], button, input, select, textarea, summary')].filter((element) => element.checkVisibility({ visibilityProperty: true }) && !element.matches(':disabled'));
+    return shown.map((element, at) => {
+      const name = `${at} ${element.outerHTML.slice(0, 100)}`;
+      element.setAttribute('data-tried', name);
+      return name;
+    });
+  });
+  const reached: string[] = [];
+  const hidden: string[] = [];
+  for (let presses = 0; presses < 3 * all.length + 20; presses++) {
+    await page.keyboard.press('Tab');
+    const focus = await page.evaluate(() => {
+      const element = document.activeElement;
+      if (element === null || element === document.body) return undefined;
+      const { outlineStyle, boxShadow } = getComputedStyle(element);
+      const marked = outlineStyle !== 'none' || boxShadow !== 'none' || element.querySelector(':scope > *') !== null;
+      return { id: element.getAttribute('data-tried') ?? '', html: element.outerHTML.slice(0, 100), marked };
+    });
+    if (focus === undefined) break;
+    if (focus.id !== '') reached.push(focus.id);
+    if (!focus.marked) hidden.push(focus.html);
+  }
+  return { all, reached, hidden };
+}

@@ -1,0 +1,35 @@
+/** Every page and stylesheet is valid as the Nu HTML checker sees it. */
+import { spawnSync } from 'node:child_process';
+import { createRequire } from 'node:module';
+import { describe, expect, it } from 'vitest';
+import { servedFolders } from '../support/browsing.ts';
+import { findJava } from '../support/java.ts';
+
+interface Message {
+  readonly type: string;
+  readonly url: string;
+  readonly message: string;
+  readonly lastLine?: number;
+  readonly extract?: string;
+}
+
+const java = findJava();
+const CHECKER = createRequire(import.meta.url).resolve('vnu-jar/build/dist/vnu.jar');
+
+describe.each(servedFolders())('the $name folder', ({ folder }) => {
+  it.skipIf(java === undefined)('has no error in its pages', { timeout: 120_000 }, () => {
+    const { stderr, status } = spawnSync(java ?? 'java', ['-jar', CHECKER, '--format', 'json', '--skip-non-html', '--exit-zero-always', folder], { encoding: 'utf8', maxBuffer: 1e8 });
+    expect(status).toBe(0);
+    const { messages } = JSON.parse(stderr) as { messages: readonly Message[] };
+    const errors = messages.filter(({ type }) => type === 'error' || type === 'non-document-error');
+    expect(errors.map(({ url, lastLine, message, extract }) => `${url.split(folder).pop()}:${lastLine ?? 0} ${message} ${extract ?? ''}`)).toEqual([]);
+  });
+});
+
+describe('the checker itself', () => {
+  it.skipIf(java === undefined)('sees an error where there is one', { timeout: 60_000 }, () => {
+    const page = '<!doctype html><html lang="en"><title>x</title><p><div></p></html>';
+    const { stderr } = spawnSync(java ?? 'java', ['-jar', CHECKER, '--format', 'json', '--exit-zero-always', '-'], { encoding: 'utf8', input: page });
+    expect((JSON.parse(stderr) as { messages: readonly Message[] }).messages.filter(({ type }) => type === 'error')).not.toHaveLength(0);
+  });
+});

@@ -1,0 +1,82 @@
+/** Every page loads whole, by itself, from any place: a server's root, a deep path, a disk; and obeys its own policy. */
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { browserForFile, builtPages, fileAddress, troublesOf } from '../support/browsing.ts';
+
+declare global {
+  interface Window {
+    violations?: string[];
+  }
+}
+
+const pages = builtPages();
+const open = browserForFile();
+/** Pages in which the listener below has been put. */
+const prepared = new WeakSet<Page>();
+const NONE = { console: [], requests: [] };
+
+/** Runs before anything of the page does. */
+const listenForViolations = (): void => {
+  window.violations = [];
+  document.addEventListener('securitypolicyviolation', (event) => window.violations?.push(`${event.violatedDirective} ${event.blockedURI}`));
+};
+
+it('finds both folders full of pages', () => {
+  expect(pages.filter(({ served }) => served.name === 'public').length).toBeGreaterThan(5);
+  expect(pages.filter(({ served }) => served.name === 'teachers').length).toBeGreaterThan(5);
+});
+
+describe.each(pages)('$name', (built) => {
+  it('loads from a server without error, foreign request or violation of its policy', () =>
+    open({}, async (page) => {
+      const troubles = troublesOf(page, built.served.address);
+      if (!prepared.has(page)) await page.addInitScript(listenForViolations);
+      prepared.add(page);
+      await page.goto(built.address, { waitUntil: 'networkidle' });
+      expect(troubles).toEqual(NONE);
+      expect(await page.evaluate(() => window.violations)).toEqual([]);
+    }));
+
+  it('loads deep in the path of another server', () =>
+    open({}, async (page) => {
+      const address = `${built.served.deepAddress}${built.path}`;
+      const troubles = troublesOf(page, built.served.deepAddress);
+      await page.goto(address, { waitUntil: 'load' });
+      expect(troubles).toEqual(NONE);
+    }));
+
+  it('loads from a disk, with its styles', () =>
+    open({}, async (page) => {
+      const troubles = troublesOf(page, 'file:');
+      await page.goto(fileAddress(built), { waitUntil: 'load' });
+      expect(troubles).toEqual(NONE);
+      const unstyled = await page.evaluate(() => [...document.querySelectorAll<HTMLLinkElement>('link[rel=stylesheet]')].filter((link) => link.sheet === null).map((link) => link.href));
+      expect(unstyled).toEqual([]);
+      expect(await page.evaluate(() => getComputedStyle(document.body).fontFamily)).toMatch(/Source Serif|IBM Plex/);
+    }));
+
+  it('says the same without script', () =>
+    open({}, async (withScript) => {
+      await withScript.goto(built.address, { waitUntil: 'load' });
+      const text = await withScript.locator('main').innerText();
+      await open({ javaScriptEnabled: false }, async (without) => {
+        await without.goto(built.address, { waitUntil: 'load' });
+        expect(await without.locator('main').innerText()).toBe(text);
+      });
+      expect(text.length).toBeGreaterThan(100);
+    }));
+
+  it('holds a strict policy and neither style nor script in the page itself', () =>
+    open({}, async (page) => {
+      await page.goto(built.address, { waitUntil: 'load' });
+      const policy = (await page.locator('head meta[http-equiv="Content-Security-Policy"]').getAttribute('content')) ?? '';
+      expect(policy).toMatch(/(^|;)\s*default-src 'none'\s*(;|$)/);
+      expect(policy).not.toMatch(/unsafe|\*|\bhttps?:|\bdata:|\bblob:/);
+      const inline = await page.evaluate(() => [
+        ...[...document.querySelectorAll('[style], style')].map((element) => element.outerHTML.slice(0, 120)),
+        ...[...document.querySelectorAll<HTMLScriptElement>('script')].filter((script) => script.src === '' && (script.textContent ?? '').trim() !== '' && !script.type.includes('json')).map((script) => script.outerHTML.slice(0, 120)),
+        ...[...document.querySelectorAll('*')].flatMap((element) => element.getAttributeNames().filter((name) => name.startsWith('on')).map((name) => `${element.tagName} ${name}`)),
+      ]);
+      expect(inline).toEqual([]);
+    }));
+});

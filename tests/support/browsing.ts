@@ -1,0 +1,103 @@
+/** Every page of the two built folders, and a browser to look at them. */
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { afterAll, beforeAll, inject } from 'vitest';
+import { openBrowser } from './chromium.ts';
+import { filesBelow } from './folders.ts';
+import type { ServedFolder } from './site-setup.ts';
+
+/** One built page. */
+export interface BuiltPage {
+  /** For the name of a test: "teachers kits/cloud/index.html". */
+  readonly name: string;
+  readonly served: ServedFolder;
+  /** Inside its folder: "kits/cloud/index.html". */
+  readonly path: string;
+  readonly file: string;
+  readonly address: string;
+}
+
+/** The public site and the teachers' folder of the project's own content, served. */
+export const servedFolders = (): readonly ServedFolder[] => inject('served');
+
+/** All pages of both, found by walking the folders. */
+export const builtPages = (): BuiltPage[] =>
+  servedFolders().flatMap((served) =>
+    filesBelow(served.folder)
+      .filter((path) => path.endsWith('.html'))
+      .map((path) => ({ name: `${served.name} ${path}`, served, path, file: join(served.folder, path), address: `${served.address}${path}` })),
+  );
+
+/** Pages of the public site only, of those sheets. */
+export const publicSheets = (sheet: string): BuiltPage[] => builtPages().filter(({ served, path }) => served.name === 'public' && path.endsWith(`/${sheet}/index.html`));
+
+/** The address of a page on the disk. */
+export const fileAddress = (page: BuiltPage): string => pathToFileURL(page.file).href;
+
+let browser: Promise<Browser> | undefined;
+const opened = new Map<string, Promise<Page>>();
+
+/** One window for each kind of visitor, since opening one takes longer than loading a page. */
+function windowFor(options: BrowserContextOptions): Promise<Page> {
+  const kind = JSON.stringify(options);
+  const page = opened.get(kind) ?? (browser ??= openBrowser()).then((started) => started.newPage(options));
+  opened.set(kind, page);
+  return page;
+}
+
+async function closeAll(): Promise<void> {
+  opened.clear();
+  await (await browser)?.close();
+  browser = undefined;
+}
+
+/** Looks at pages in one browser for all tests of a file. */
+export function browserForFile(): (options: BrowserContextOptions, look: (page: Page) => Promise<void>) => Promise<void> {
+  afterAll(closeAll);
+  return async (options, look) => {
+    const page = await windowFor(options);
+    try {
+      await look(page);
+    } finally {
+      for (const event of ['console', 'pageerror', 'request', 'requestfailed', 'response'] as const) page.removeAllListeners(event);
+      await page.goto('about:blank');
+    }
+  };
+}
+
+/** One page that stays open for all tests of a `describe`; to be called inside it, in a file that calls `browserForFile`. */
+export function pageForTests(address: string, options: BrowserContextOptions = {}): () => Page {
+  let page: Page | undefined;
+  beforeAll(async () => {
+    page = await windowFor(options);
+    await page.goto(address, { waitUntil: 'load' });
+  });
+  return () => {
+    if (page === undefined) throw new Error(`${address} has not been opened.`);
+    return page;
+  };
+}
+
+/** What goes wrong while a page loads. */
+export interface Troubles {
+  readonly console: string[];
+  readonly requests: string[];
+}
+
+/** Listens to a page before it is opened: errors in the console, requests that fail, are answered other than 200, or leave `origin`. */
+export function troublesOf(page: Page, origin: string): Troubles {
+  const troubles: Troubles = { console: [], requests: [] };
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') troubles.console.push(message.text());
+  });
+  page.on('pageerror', (error) => troubles.console.push(error.message));
+  page.on('request', (request) => {
+    if (!request.url().startsWith(origin)) troubles.requests.push(`asked elsewhere: ${request.url()}`);
+  });
+  page.on('requestfailed', (request) => troubles.requests.push(`failed: ${request.url()} ${request.failure()?.errorText ?? ''}`));
+  page.on('response', (response) => {
+    if (origin.startsWith('http') && response.status() !== 200) troubles.requests.push(`${response.status()}: ${response.url()}`);
+  });
+  return troubles;
+}

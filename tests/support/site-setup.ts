@@ -1,0 +1,48 @@
+/** Builds the project's own content once for all tests of the site, and serves it. */
+import type { AddressInfo } from 'node:net';
+import { join } from 'node:path';
+import type { TestProject } from 'vitest/node';
+import { staticServer } from '../../src/commands/static-server.ts';
+import { buildForTests } from './command.ts';
+import { newFolder, removeFolder } from './folders.ts';
+import { ROOT } from './root.ts';
+
+/** One of the two folders that a build makes. */
+export interface ServedFolder {
+  readonly name: 'public' | 'teachers';
+  readonly folder: string;
+  /** Served at the root of an origin, ends in `/`. */
+  readonly address: string;
+  /** Served deep in a path of another origin, ends in `/`. */
+  readonly deepAddress: string;
+}
+
+declare module 'vitest' {
+  export interface ProvidedContext {
+    served: readonly ServedFolder[];
+  }
+}
+
+const DEEP = '/a/b/';
+
+export default async function setup(project: TestProject): Promise<() => Promise<void>> {
+  const place = newFolder();
+  const site = join(place, 'site');
+  await buildForTests(join(ROOT, 'content'), site);
+  const closing: (() => void)[] = [];
+  const serve = async (folder: string, base: string): Promise<string> => {
+    const { server } = staticServer(folder, { base });
+    await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+    closing.push(() => server.close().closeAllConnections());
+    return `http://127.0.0.1:${(server.address() as AddressInfo).port}${base}`;
+  };
+  const served: ServedFolder[] = [];
+  for (const [name, folder] of [['public', site], ['teachers', `${site}-teachers`]] as const) {
+    served.push({ name, folder, address: await serve(folder, '/'), deepAddress: await serve(folder, DEEP) });
+  }
+  project.provide('served', served);
+  return async () => {
+    closing.forEach((close) => close());
+    await removeFolder(place);
+  };
+}
