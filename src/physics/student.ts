@@ -1,7 +1,7 @@
 /** Student's t-distribution: the coverage factor of an uncertainty with few degrees of freedom. */
-import { inverseNormal } from './random.ts';
 import { inRange } from './range.ts';
 import { findRoot } from './roots.ts';
+import { normalShareBelow } from './size-classes.ts';
 
 /** Beyond this many degrees of freedom the normal distribution agrees to eight digits. */
 const MANY = 1e8;
@@ -18,7 +18,7 @@ const MANY = 1e8;
 export function coverageFactor(degreesOfFreedom: number, probability = 0.95): number {
   const nu = inRange('degreesOfFreedom', degreesOfFreedom, 1, Infinity, '');
   const p = inRange('probability', probability, 0.01, 0.9999, '');
-  const normal = inverseNormal((1 + p) / 2);
+  const normal = findRoot((z) => normalShareBelow(z) - (1 + p) / 2, 0, 5);
   if (nu > MANY) return normal;
   const outside = (t: number): number => regularizedBeta(nu / (nu + t * t), nu / 2, 0.5) - (1 - p);
   return findRoot(outside, normal / 2, normal * 1e4);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { inverseNormal, randomSource, xoshiro128 } from '../../src/physics/random.ts';
+import { randomSource, xoshiro128 } from '../../src/physics/random.ts';
 
 const draws = (count: number, draw: () => number): number[] => Array.from({ length: count }, draw);
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
@@ -63,22 +63,5 @@ describe('randomSource', () => {
     for (const seed of [-1, 0.5, NaN, Infinity, 2 ** 53]) expect(() => randomSource(seed)).toThrow(RangeError);
     for (const nu of [0.9, NaN]) expect(() => randomSource(1).student(nu)).toThrow(RangeError);
     expect(Number.isFinite(randomSource(1).student(Infinity))).toBe(true);
-  });
-});
-
-describe('inverseNormal', () => {
-  it('rises, and is odd about one half', () => {
-    fc.assert(
-      fc.property(fc.double({ min: 1e-12, max: 0.49, noNaN: true }), (p) => {
-        expect(inverseNormal(p)).toBeLessThan(inverseNormal(p + 0.005));
-        expect(inverseNormal(1 - p)).toBeCloseTo(-inverseNormal(1 - (1 - p)), 12);
-      }),
-      { seed: 5 },
-    );
-  });
-
-  it('refuses what is no probability', () => {
-    for (const p of [0, 1, -0.1, NaN]) expect(() => inverseNormal(p)).toThrow(RangeError);
-    for (const p of [5e-324, 1 - 2 ** -53]) expect(Number.isFinite(inverseNormal(p))).toBe(true);
   });
 });

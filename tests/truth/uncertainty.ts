@@ -1,5 +1,4 @@
 /** Computes the rows of uncertainty.json. */
-import { inverseNormal } from '../../src/physics/random.ts';
 import { coverageFactor } from '../../src/physics/student.ts';
 import {
   propagate,
@@ -95,7 +94,6 @@ const stefanBoltzmann = (): Propagation =>
 
 export const evaluators: Record<string, Evaluator> = {
   coverageFactor: (i) => coverageFactor(input(i, 'degreesOfFreedom'), input(i, 'probability')),
-  inverseNormal: (i) => inverseNormal(input(i, 'p')),
   endGaugeLength: () => endGauge().value,
   endGaugeUncertainty: () => endGauge().standardUncertainty,
   endGaugeDegreesOfFreedom: () => endGauge().effectiveDegreesOfFreedom,

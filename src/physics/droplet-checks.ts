@@ -1,0 +1,51 @@
+/** Refuses what a run of condense cannot be made from; each throws RangeError naming the argument. */
+import type { PressurePoint } from './droplet-run.ts';
+import type { MoistAir } from './moist-air.ts';
+import { inRange } from './range.ts';
+import type { Pascal, Ratio, Second } from './units.ts';
+
+/** Condensation coefficient and thermal accommodation, 1 unless given. */
+export function coefficients(given: {
+  readonly condensationCoefficient?: Ratio;
+  readonly thermalAccommodation?: Ratio;
+}): [condensationCoefficient: Ratio, thermalAccommodation: Ratio] {
+  return [
+    inRange('condensationCoefficient', given.condensationCoefficient ?? 1, 1e-3, 1, ''),
+    inRange('thermalAccommodation', given.thermalAccommodation ?? 1, 1e-3, 1, ''),
+  ];
+}
+
+/** A saturation ratio of 1 may be passed by rounding, not by more. */
+const ROUNDING = 1e-9;
+
+/** @throws RangeError for air that is supersaturated or carries liquid already */
+export function checkStart(start: MoistAir): void {
+  inRange('start.saturationRatio', start.saturationRatio, 0, 1 + ROUNDING, '');
+  inRange('start.temperature', start.temperature, 123, 332, 'K');
+  if ('liquidWater' in start && start.liquidWater !== 0) {
+    throw new RangeError(`start.liquidWater is ${String(start.liquidWater)}; the air at the start must carry none but the haze`);
+  }
+}
+
+/** @throws RangeError for a history that is too short, out of order or does not begin at the start's pressure */
+export function checkHistory(history: readonly PressurePoint[], startPressure: Pascal): void {
+  if (history.length < 2) throw new RangeError(`pressureHistory has ${history.length} points; it needs at least 2`);
+  history.forEach(({ time, pressure }, i) => {
+    const before = history[i - 1]?.time;
+    inRange(`pressureHistory[${i}].pressure`, pressure, 5e3, 5e5, 'Pa');
+    inRange(`pressureHistory[${i}].time`, time, -1e5, 1e5, 's');
+    if (before !== undefined && !(time > before)) {
+      throw new RangeError(`pressureHistory[${i}].time is ${time} s; it must be later than ${before} s`);
+    }
+  });
+  inRange('pressureHistory[0].pressure', history[0]!.pressure, startPressure * (1 - 1e-6), startPressure * (1 + 1e-6), 'Pa');
+}
+
+/** @throws RangeError for times out of order or outside the history */
+export function checkedTimes(times: readonly Second[] | undefined, history: readonly PressurePoint[]): readonly Second[] | undefined {
+  times?.forEach((time, i) => {
+    inRange(`outputTimes[${i}]`, time, history[0]!.time, history[history.length - 1]!.time, 's');
+    if (i > 0 && !(time > times[i - 1]!)) throw new RangeError(`outputTimes[${i}] is ${time} s; it must be later than the one before`);
+  });
+  return times;
+}

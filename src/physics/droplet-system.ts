@@ -1,0 +1,290 @@
+/**
+ * The equations of a cloud in air whose pressure follows a straight line in time: droplets of many sizes that
+ * share one gas. Unknowns: a measure of the radius of each class; enthalpy of air, vapor and liquid; total water.
+ * Vapor is total water less liquid, so that no step can gain or lose any; the temperature follows from the
+ * enthalpy, so that latent heat is neither gained nor lost. Both per kg of dry air.
+ *
+ * The measure y of a radius r is y = ln(exp(r²/s²) − 1), with s the droplet's critical radius: for haze twice the
+ * logarithm of r/s, for a cloud droplet r²/s². The first keeps haze from evaporating past its particle; the second
+ * rises and falls nearly evenly in time, where a logarithm would take many steps to the end of each droplet.
+ *
+ * Enthalpy: dH = v dp + heat from the walls, H = (c_pd + w·c_pv) T − l·L(T), for dry air, total water w and
+ * liquid l. With this the droplets at equilibrium follow the reversible saturated adiabat.
+ * Source: Bohren & Albrecht 1998, ch. 6.
+ */
+import {
+  DENSITY_LIQUID_WATER,
+  GAS_CONSTANT_DRY_AIR,
+  GAS_CONSTANT_VAPOR,
+  HEAT_CAPACITY_DRY_AIR,
+  HEAT_CAPACITY_VAPOR,
+} from './constants.ts';
+import {
+  describeGas,
+  describeGasSlopes,
+  growthDerivatives,
+  GROWTH_HIGH,
+  GROWTH_LOW,
+  logGrowthRate,
+  newSurroundings,
+  type GrowthDerivatives,
+  type Surroundings,
+} from './droplet-growth.ts';
+import { saturatedMixingRatio, saturatedMixingRatioSlope, type Wall } from './droplet-wall.ts';
+import { latentHeatOfVaporization } from './saturation.ts';
+import type { BorderedJacobian, BorderedSystem } from './rosenbrock.ts';
+import type { Kelvin, Ratio, Second } from './units.ts';
+
+/** Errors of radii that a step may make: relative, and as a share of the change of those that grow and that shrink. */
+export interface RadiusTolerance {
+  readonly radius: number;
+  readonly growth: number;
+  readonly shrinkage: number;
+}
+
+/** Droplets of one size, with the particle they formed on. */
+export interface Classes {
+  /** m³ */
+  readonly dryRadiusCubed: Float64Array;
+  readonly kappa: Float64Array;
+  /** Particles per kg of dry air */
+  readonly number: Float64Array;
+  /** Radius about which a droplet turns from haze to cloud, m */
+  readonly scale: Float64Array;
+}
+
+/** Share of the dry radius. */
+const SMALLEST_TRIAL = 0.5;
+const DROP_MASS = (4 / 3) * Math.PI * DENSITY_LIQUID_WATER;
+/** Without droplets the temperature may go as far as the formulas of saturation do. */
+const CLEAR_LOW: Kelvin = 123;
+const CLEAR_HIGH: Kelvin = 332;
+
+/** See the head of the file. The own unknowns are measures of radii, the common ones enthalpy and total water. */
+export class DropletSystem implements BorderedSystem {
+  readonly own: number;
+  readonly classes: Classes;
+  readonly wall: Wall | undefined;
+  readonly surroundings: Surroundings;
+  /** Of the state last evaluated */
+  temperature = 0;
+  mixingRatio = 0;
+  liquid = 0;
+  pressure = 0;
+  /** Of the state last opened: radii in m, their squares in units of the scale's, derivatives of the measure to ln(radius) */
+  readonly radius: Float64Array;
+  private readonly square: Float64Array;
+  private readonly stretch: Float64Array;
+  /** The latter where the equations were last linearised */
+  private readonly baseStretch: Float64Array;
+  /** Measures of the dry radii, and the smallest radii of a trial state */
+  private readonly least: Float64Array;
+  private readonly smallest: Float64Array;
+  private pressureStart = 0;
+  private timeStart = 0;
+  private pressureRate = 0;
+  private heatCapacity = 0;
+  private readonly derivatives: GrowthDerivatives = { byLogRadius: 0, byTemperature: 0, byPressure: 0, byMixingRatio: 0 };
+
+  constructor(classes: Classes, wall: Wall | undefined, condensationCoefficient: Ratio, thermalAccommodation: Ratio) {
+    this.own = classes.number.length;
+    this.classes = classes;
+    this.radius = new Float64Array(this.own);
+    this.square = new Float64Array(this.own);
+    this.stretch = new Float64Array(this.own);
+    this.baseStretch = new Float64Array(this.own);
+    this.smallest = classes.dryRadiusCubed.map((cube) => SMALLEST_TRIAL * Math.cbrt(cube));
+    this.least = classes.scale.map((scale, i) => measureOf((Math.cbrt(classes.dryRadiusCubed[i]!) / scale) ** 2));
+    this.wall = wall;
+    this.surroundings = newSurroundings(condensationCoefficient, thermalAccommodation);
+  }
+
+  /** From `time` on the pressure goes from `pressure` at the given rate, Pa/s. */
+  follow(time: Second, pressure: number, rate: number): void {
+    this.timeStart = time;
+    this.pressureStart = pressure;
+    this.pressureRate = rate;
+  }
+
+  /** State for droplets of these radii (m) in air of this temperature and mixing ratio. */
+  initialState(radii: Float64Array, temperature: Kelvin, mixingRatio: Ratio): Float64Array {
+    const state = new Float64Array(this.own + 2);
+    for (let i = 0; i < this.own; i++) state[i] = measureOf((radii[i]! / this.classes.scale[i]!) ** 2);
+    const liquid = this.measure(state);
+    const water = mixingRatio + liquid;
+    const released = liquid === 0 ? 0 : liquid * latentHeatOfVaporization(temperature);
+    state[this.own] = (HEAT_CAPACITY_DRY_AIR + water * HEAT_CAPACITY_VAPOR) * temperature - released;
+    state[this.own + 1] = water;
+    this.temperature = temperature;
+    return state;
+  }
+
+  /** Works out temperature, vapor and liquid of a state; false outside the domain. */
+  open(time: Second, state: Float64Array): boolean {
+    const liquid = this.measure(state);
+    const enthalpy = state[this.own]!;
+    const water = state[this.own + 1]!;
+    this.pressure = this.pressureStart + this.pressureRate * (time - this.timeStart);
+    this.liquid = liquid;
+    this.mixingRatio = water - liquid;
+    // Of quite dry air, rounding may leave less than nothing.
+    if (!(this.mixingRatio >= -1e-12 && this.mixingRatio < 0.6)) return false;
+    const capacity = HEAT_CAPACITY_DRY_AIR + water * HEAT_CAPACITY_VAPOR;
+    if (this.own === 0) {
+      this.heatCapacity = capacity;
+      this.temperature = enthalpy / capacity;
+      return this.temperature >= CLEAR_LOW && this.temperature <= CLEAR_HIGH;
+    }
+    let T = this.temperature;
+    for (let turn = 0; turn < 50; turn++) {
+      if (!(T >= GROWTH_LOW && T <= GROWTH_HIGH)) return false;
+      const latentHeat = latentHeatOfVaporization(T);
+      this.heatCapacity = capacity - liquid * (latentHeatOfVaporization(T + 0.5) - latentHeatOfVaporization(T - 0.5));
+      const correction = (enthalpy + liquid * latentHeat - capacity * T) / this.heatCapacity;
+      T += correction;
+      if (Math.abs(correction) < 1e-11 * T) break;
+    }
+    this.temperature = T;
+    return T >= GROWTH_LOW && T <= GROWTH_HIGH;
+  }
+
+  evaluate(time: Second, state: Float64Array, rate: Float64Array): boolean {
+    const start = this.temperature;
+    if (!this.open(time, state)) {
+      this.temperature = start;
+      return false;
+    }
+    const { radius, stretch, smallest } = this;
+    const { dryRadiusCubed, kappa } = this.classes;
+    if (this.own > 0) describeGas(this.surroundings, this.temperature, this.pressure, this.mixingRatio);
+    for (let i = 0; i < this.own; i++) {
+      // A stage of a step may fall far below the dry particle, where Kelvin's factor would overflow.
+      const r = Math.max(radius[i]!, smallest[i]!);
+      rate[i] = logGrowthRate(this.surroundings, r, dryRadiusCubed[i]!, kappa[i]!) * stretch[i]!;
+    }
+    this.gasRates(rate);
+    return true;
+  }
+
+  linearize(time: Second, state: Float64Array, rate: Float64Array, jacobian: BorderedJacobian): boolean {
+    if (!this.open(time, state)) return false;
+    const { dryRadiusCubed, kappa, number } = this.classes;
+    const { diagonal, sumGradient, bySum, byFirst, bySecond, byTime } = jacobian;
+    const d = this.derivatives;
+    const byLiquid = (this.own > 0 ? latentHeatOfVaporization(this.temperature) : 0) / this.heatCapacity;
+    const byEnthalpy = 1 / this.heatCapacity;
+    const byWater = (-HEAT_CAPACITY_VAPOR * this.temperature) / this.heatCapacity;
+    if (this.own > 0) {
+      describeGas(this.surroundings, this.temperature, this.pressure, this.mixingRatio);
+      describeGasSlopes(this.surroundings);
+    }
+    for (let i = 0; i < this.own; i++) {
+      const r = this.radius[i]!;
+      const stretch = this.stretch[i]!;
+      this.baseStretch[i] = stretch;
+      const growth = logGrowthRate(this.surroundings, r, dryRadiusCubed[i]!, kappa[i]!);
+      growthDerivatives(this.surroundings, dryRadiusCubed[i]!, kappa[i]!, d);
+      rate[i] = growth * stretch;
+      diagonal[i] = d.byLogRadius + growth * (2 - stretch + 2 * this.square[i]!);
+      sumGradient[i] = (3 * DROP_MASS * number[i]! * r * r * r) / stretch;
+      bySum[i] = stretch * (d.byTemperature * byLiquid - d.byMixingRatio);
+      byFirst[i] = stretch * d.byTemperature * byEnthalpy;
+      bySecond[i] = stretch * (d.byTemperature * byWater + d.byMixingRatio);
+      byTime[i] = stretch * d.byPressure * this.pressureRate;
+    }
+    this.gasRates(rate);
+    this.gasSlopes(rate, jacobian, byLiquid, byEnthalpy, byWater);
+    return true;
+  }
+
+  /** Works out radii; returns the liquid water, kg per kg of dry air. */
+  private measure(state: Float64Array): Ratio {
+    const { radius, square, stretch } = this;
+    const { dryRadiusCubed, number, scale } = this.classes;
+    let sum = 0;
+    for (let i = 0; i < this.own; i++) {
+      const y = state[i]!;
+      if (y > 36) {
+        square[i] = y;
+        stretch[i] = 2 * y;
+      } else {
+        const exponential = Math.exp(Math.max(y, -300));
+        square[i] = Math.log1p(exponential);
+        stretch[i] = 2 * square[i]! * (1 + 1 / exponential);
+      }
+      const r = scale[i]! * Math.sqrt(square[i]!);
+      radius[i] = r;
+      sum += number[i]! * (r * r * r - dryRadiusCubed[i]!);
+    }
+    return DROP_MASS * sum;
+  }
+
+  /** Brings droplets that a step has left smaller than their dry particles back to these. */
+  confine(state: Float64Array): void {
+    for (let i = 0; i < this.own; i++) if (state[i]! < this.least[i]!) state[i] = this.least[i]!;
+  }
+
+  /** Error of a step of the radii over what is tolerated, root mean square. */
+  radiusError(state: Float64Array, next: Float64Array, error: Float64Array, tolerance: RadiusTolerance): number {
+    if (this.own === 0) return 0;
+    let squares = 0;
+    for (let i = 0; i < this.own; i++) {
+      const stretch = this.baseStretch[i]!;
+      const change = next[i]! - state[i]!;
+      // Changes beyond a factor of e say nothing more.
+      const swift = change > 0 ? tolerance.growth * Math.min(change, stretch) : tolerance.shrinkage * Math.min(-change, stretch);
+      const share = error[i]! / (tolerance.radius * stretch + swift);
+      squares += share * share;
+    }
+    return Math.sqrt(squares / this.own);
+  }
+
+  /** Small change of the temperature that goes with small changes of liquid, enthalpy and total water. */
+  temperatureError(liquid: number, enthalpy: number, water: number): number {
+    const latentHeat = this.own > 0 ? latentHeatOfVaporization(this.temperature) : 0;
+    return (latentHeat * liquid + enthalpy - HEAT_CAPACITY_VAPOR * this.temperature * water) / this.heatCapacity;
+  }
+
+  private gasRates(rate: Float64Array): void {
+    const { temperature: T, mixingRatio: q, pressure: p, wall } = this;
+    const gasConstant = GAS_CONSTANT_DRY_AIR + q * GAS_CONSTANT_VAPOR;
+    let heat = 0;
+    let vapor = 0;
+    if (wall !== undefined) {
+      heat = ((HEAT_CAPACITY_DRY_AIR + q * HEAT_CAPACITY_VAPOR) * (wall.temperature - T)) / wall.timeConstant;
+      if (wall.wet) vapor = (saturatedMixingRatio(wall.temperature, p) - q) / wall.timeConstant;
+    }
+    rate[this.own] = (gasConstant * T * this.pressureRate) / p + heat + HEAT_CAPACITY_VAPOR * T * vapor;
+    rate[this.own + 1] = vapor;
+  }
+
+  private gasSlopes(rate: Float64Array, jacobian: BorderedJacobian, byLiquid: number, byEnthalpy: number, byWater: number): void {
+    const { temperature: T, mixingRatio: q, pressure: p, pressureRate, wall } = this;
+    const { common, byTime } = jacobian;
+    const vapor = rate[this.own + 1]!;
+    const exchange = wall === undefined ? 0 : 1 / wall.timeConstant;
+    const moistening = wall?.wet === true ? exchange : 0;
+    const difference = wall === undefined ? 0 : wall.temperature - T;
+    const ofTemperature =
+      ((GAS_CONSTANT_DRY_AIR + q * GAS_CONSTANT_VAPOR) * pressureRate) / p -
+      (HEAT_CAPACITY_DRY_AIR + q * HEAT_CAPACITY_VAPOR) * exchange +
+      HEAT_CAPACITY_VAPOR * vapor;
+    const ofVapor =
+      (GAS_CONSTANT_VAPOR * T * pressureRate) / p + HEAT_CAPACITY_VAPOR * (difference * exchange - T * moistening);
+    const wetting = wall?.wet === true ? exchange * pressureRate * saturatedMixingRatioSlope(wall.temperature, p) : 0;
+    common[0] = ofTemperature * byLiquid - ofVapor;
+    common[1] = ofTemperature * byEnthalpy;
+    common[2] = ofTemperature * byWater + ofVapor;
+    common[3] = moistening;
+    common[4] = 0;
+    common[5] = -moistening;
+    byTime[this.own] =
+      -((GAS_CONSTANT_DRY_AIR + q * GAS_CONSTANT_VAPOR) * T * pressureRate * pressureRate) / (p * p) +
+      HEAT_CAPACITY_VAPOR * T * wetting;
+    byTime[this.own + 1] = wetting;
+  }
+}
+
+function measureOf(square: number): number {
+  return square > 36 ? square : Math.log(Math.expm1(square));
+}

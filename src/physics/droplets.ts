@@ -1,0 +1,270 @@
+/** Cloud droplets: how fast one grows, and what a population of them does to air whose pressure changes. */
+import { GAS_CONSTANT_DRY_AIR, HOMOGENEOUS_FREEZING_POINT } from './constants.ts';
+import { checkedTimes, checkHistory, checkStart, coefficients } from './droplet-checks.ts';
+import { describeGas, GROWTH_HIGH, logGrowthRate, newSurroundings, type Surroundings } from './droplet-growth.ts';
+import {
+  DEFAULT_TOLERANCE,
+  runAlong,
+  saturationRatioOf,
+  vaporPressureOf,
+  type PressurePoint,
+  type StepTolerance,
+} from './droplet-run.ts';
+import { DropletSystem } from './droplet-system.ts';
+import { checkWall, type Wall } from './droplet-wall.ts';
+import type { CloudyAir } from './expansion.ts';
+import { criticalPoint, equilibriumDiameter } from './koehler.ts';
+import { moistAirOfMixingRatio, type MoistAir } from './moist-air.ts';
+import { inRange } from './range.ts';
+import { activatedShare, sizeClasses, type AerosolMode, type SizeClass } from './size-classes.ts';
+import type {
+  Kelvin,
+  KilogramPerCubicMeter,
+  Meter,
+  MeterPerSecond,
+  Pascal,
+  PerCubicMeter,
+  Ratio,
+  Second,
+} from './units.ts';
+
+export type { PressurePoint } from './droplet-run.ts';
+export type { Wall } from './droplet-wall.ts';
+export type { AerosolMode } from './size-classes.ts';
+
+/** A droplet in the gas around it. */
+export interface GrowingDroplet {
+  /** m, 10⁻⁹ to 10⁻³ */
+  readonly diameter: Meter;
+  /** Of the particle dissolved in it, m, 10⁻⁹ to `diameter`; pure water unless given */
+  readonly dryDiameter?: Meter;
+  /** Hygroscopicity of that particle, 0 to 2; to be given with `dryDiameter` */
+  readonly kappa?: Ratio;
+  /** 235.15 to 325 K; may be supersaturated */
+  readonly air: MoistAir;
+  /** Share of the vapor molecules that stay where they hit, 0.001 to 1; 1 unless given */
+  readonly condensationCoefficient?: Ratio;
+  /** Share of the air molecules that leave as warm as the drop, 0.001 to 1; 1 unless given */
+  readonly thermalAccommodation?: Ratio;
+}
+
+/** What {@link condense} is given. */
+export interface Condensation {
+  /** Its vapor does not count the water of the haze; 235.15 to 325 K, saturation ratio up to 1 */
+  readonly start: MoistAir;
+  /** Particles; none at all is allowed. A sectional distribution is many modes of one size each */
+  readonly modes: readonly AerosolMode[];
+  /** Two points or more in order of time, the first at the pressure of `start`; 5·10³ to 5·10⁵ Pa, up to 10⁵ s */
+  readonly pressureHistory: readonly PressurePoint[];
+  /** As in {@link GrowingDroplet} */
+  readonly condensationCoefficient?: Ratio;
+  readonly thermalAccommodation?: Ratio;
+  /** No exchange with walls unless given */
+  readonly wall?: Wall;
+  /** Size classes of each mode of more than one size, 1 to 1000; 100 unless given */
+  readonly classes?: number;
+  /** Times of the series, s, in order, within the history; unless given, every step of the solver */
+  readonly outputTimes?: readonly Second[];
+}
+
+/** A moment of a run. */
+export interface CondensationPoint {
+  readonly time: Second;
+  /** Absolute, Pa */
+  readonly pressure: Pascal;
+  /** Of the gas, K */
+  readonly temperature: Kelvin;
+  /** Over plane liquid water */
+  readonly saturationRatio: Ratio;
+  /** Vapor, kg per kg of dry air */
+  readonly mixingRatio: Ratio;
+  /** Liquid, the haze's included, kg per kg of dry air */
+  readonly liquidWater: Ratio;
+  /** The same, kg per m³ of vessel */
+  readonly liquidWaterContent: KilogramPerCubicMeter;
+  /** Third over second moment of the radii of all droplets and haze, m; 0 without particles */
+  readonly effectiveRadius: Meter;
+}
+
+/** Droplets of one class at the end of a run. */
+export interface DropletSize {
+  /** Index of its mode */
+  readonly mode: number;
+  readonly dryDiameter: Meter;
+  readonly kappa: Ratio;
+  /** Wet, m */
+  readonly diameter: Meter;
+  /** Per m³ of the air at the end */
+  readonly number: PerCubicMeter;
+  /** Of the droplet, K: warmer than the gas while it grows */
+  readonly temperature: Kelvin;
+}
+
+/** What {@link condense} gives. */
+export interface CondensationRun {
+  readonly series: readonly CondensationPoint[];
+  /** Highest saturation ratio and its time, also between points of the series */
+  readonly peakSaturationRatio: Ratio;
+  readonly peakTime: Second;
+  /** Share of all particles whose critical saturation ratio is reached at the peak; 0 without particles */
+  readonly activatedFraction: Ratio;
+  readonly final: {
+    readonly air: CloudyAir;
+    readonly sizes: readonly DropletSize[];
+    /** Vapor given off by wet walls, negative if taken up, kg per kg of dry air */
+    readonly waterFromWalls: Ratio;
+  };
+}
+
+const DEFAULT_CLASSES = 100;
+/** kg per kg of dry air. Far less would fall out at once; more is surely a mistake in number or size. */
+const MOST_HAZE = 1000;
+/** Air alone is cheap to follow closely. */
+const CLEAR_TOLERANCE: StepTolerance = { ...DEFAULT_TOLERANCE, saturation: 1e-8, supersaturation: 0, undersaturation: 0 };
+
+/**
+ * Rate of change of a droplet's radius.
+ * @param droplet see {@link GrowingDroplet}
+ * @returns m/s, negative where it evaporates; the diameter changes twice as fast
+ * @throws RangeError outside a range
+ * Source: Pruppacher & Klett 1997, ch. 13-2, not linearised; Fuchs & Sutugin 1971 for the gas-kinetic corrections.
+ */
+export function growthRate(droplet: GrowingDroplet): MeterPerSecond {
+  const { rate } = growthOf(droplet);
+  return (rate * droplet.diameter) / 2;
+}
+
+/**
+ * Temperature of a droplet while it grows or evaporates.
+ * @param droplet see {@link GrowingDroplet}
+ * @returns K
+ * @throws RangeError outside a range
+ * Source: as {@link growthRate}.
+ */
+export function dropletTemperature(droplet: GrowingDroplet): Kelvin {
+  const { surroundings } = growthOf(droplet);
+  return surroundings.temperature + surroundings.excess;
+}
+
+/**
+ * Air, vapor and droplets while the pressure follows a given history: particles start as haze in equilibrium with
+ * the vapor, droplets take up or give off vapor and heat. Without particles, air that expands alone.
+ * No settling, no coagulation, no ice; vapor and heat are the same throughout the vessel.
+ * @param input see {@link Condensation}
+ * @returns see {@link CondensationRun}; vapor plus liquid is constant (but for wet walls) to the last digits
+ * @throws RangeError outside a range, or where air with particles would be colder than 235.15 K (droplets freeze)
+ * Source: {@link growthRate} for many sizes; Köhler's haze after Petters & Kreidenweis 2007; enthalpy of air, vapor
+ *   and liquid as in {@link expandWithCondensation}; Rosenbrock steps after Sandu et al. 1997.
+ */
+export function condense(input: Condensation): CondensationRun {
+  const clear = input.modes.every(({ number }) => number === 0);
+  return condenseWithin(input, clear ? CLEAR_TOLERANCE : DEFAULT_TOLERANCE);
+}
+
+/** {@link condense} with the step errors as given: to tell how far its answers depend on them. */
+export function condenseWithin(input: Condensation, tolerance: StepTolerance): CondensationRun {
+  const { start, pressureHistory: history, wall } = input;
+  checkStart(start);
+  checkHistory(history, start.pressure);
+  if (wall !== undefined) checkWall(wall);
+  const stops = checkedTimes(input.outputTimes, history);
+  const classes = sizeClasses(input.modes, input.classes ?? DEFAULT_CLASSES);
+  if (classes.length > 0) inRange('start.temperature', start.temperature, HOMOGENEOUS_FREEZING_POINT, GROWTH_HIGH, 'K');
+
+  const dryAirDensity = start.density / (1 + start.mixingRatio);
+  const system = new DropletSystem(
+    {
+      dryRadiusCubed: Float64Array.from(classes, ({ dryDiameter }) => (dryDiameter / 2) ** 3),
+      kappa: Float64Array.from(classes, ({ kappa }) => kappa),
+      number: Float64Array.from(classes, ({ number }) => number / dryAirDensity),
+      scale: Float64Array.from(classes, ({ dryDiameter, kappa }) => {
+        return criticalPoint({ dryDiameter, kappa, temperature: start.temperature }).wetDiameter / 2;
+      }),
+    },
+    wall,
+    ...coefficients(input),
+  );
+  const { temperature } = start;
+  const saturationRatio = Math.min(1, start.saturationRatio);
+  const radii = Float64Array.from(
+    classes,
+    ({ dryDiameter, kappa }) => equilibriumDiameter({ dryDiameter, kappa, temperature, saturationRatio }) / 2,
+  );
+  const state = system.initialState(radii, temperature, start.mixingRatio);
+  const water = state[system.own + 1]!;
+  inRange('water of the haze at the start, per mass of dry air,', water - start.mixingRatio, -1e-12, MOST_HAZE, '');
+
+  const series: CondensationPoint[] = [];
+  const peak = runAlong(system, state, history, stops ?? [], tolerance, (time, atStop) => {
+    if (stops === undefined || atStop) series.push(pointOf(system, time));
+  });
+  const activatedFraction =
+    classes.length === 0 ? 0 : activatedShare(input.modes, peak.saturationRatio, peak.temperature);
+  return {
+    series,
+    peakSaturationRatio: peak.saturationRatio,
+    peakTime: peak.time,
+    activatedFraction,
+    final: {
+      air: airOf(system),
+      sizes: sizesOf(system, classes),
+      waterFromWalls: state[system.own + 1]! - water,
+    },
+  };
+}
+
+function pointOf(system: DropletSystem, time: Second): CondensationPoint {
+  const { pressure, temperature, liquid } = system;
+  const dryAirDensity = (pressure - vaporPressureOf(system)) / (GAS_CONSTANT_DRY_AIR * temperature);
+  let cubes = 0;
+  let squares = 0;
+  for (let i = 0; i < system.own; i++) {
+    const radius = system.radius[i]!;
+    squares += system.classes.number[i]! * radius * radius;
+    cubes += system.classes.number[i]! * radius * radius * radius;
+  }
+  return {
+    time,
+    pressure,
+    temperature,
+    saturationRatio: saturationRatioOf(system),
+    mixingRatio: Math.max(0, system.mixingRatio),
+    liquidWater: liquid,
+    liquidWaterContent: liquid * dryAirDensity,
+    effectiveRadius: squares > 0 ? cubes / squares : 0,
+  };
+}
+
+function airOf(system: DropletSystem): CloudyAir {
+  const air = moistAirOfMixingRatio(system.temperature, system.pressure, Math.max(0, system.mixingRatio));
+  return { ...air, liquidWater: system.liquid, liquidWaterContent: (system.liquid * air.density) / (1 + air.mixingRatio) };
+}
+
+function sizesOf(system: DropletSystem, classes: readonly SizeClass[]): DropletSize[] {
+  const { surroundings, temperature, pressure, mixingRatio } = system;
+  if (classes.length > 0) describeGas(surroundings, temperature, pressure, mixingRatio);
+  const { density } = airOf(system);
+  const dryAirDensity = density / (1 + Math.max(0, mixingRatio));
+  return classes.map(({ mode, dryDiameter, kappa }, i) => {
+    const radius = system.radius[i]!;
+    logGrowthRate(surroundings, radius, system.classes.dryRadiusCubed[i]!, kappa);
+    const number = system.classes.number[i]! * dryAirDensity;
+    return { mode, dryDiameter, kappa, diameter: 2 * radius, number, temperature: temperature + surroundings.excess };
+  });
+}
+
+function growthOf(droplet: GrowingDroplet): { rate: number; surroundings: Surroundings } {
+  const { air, dryDiameter } = droplet;
+  inRange('air.temperature', air.temperature, HOMOGENEOUS_FREEZING_POINT, GROWTH_HIGH, 'K');
+  const diameter = inRange('diameter', droplet.diameter, 1e-9, 1e-3, 'm');
+  if ((dryDiameter === undefined) !== (droplet.kappa === undefined)) {
+    throw new RangeError(`dryDiameter is ${dryDiameter} and kappa is ${droplet.kappa}; give both or neither`);
+  }
+  const dry = dryDiameter === undefined ? 0 : inRange('dryDiameter', dryDiameter, 1e-9, diameter, 'm');
+  const kappa = inRange('kappa', droplet.kappa ?? 0, 0, 2, '');
+  // A dry insoluble particle has the vapor pressure of water of its size: as pure water it says the same without 0/0.
+  const solute = kappa === 0 ? 0 : (dry / 2) ** 3;
+  const surroundings = newSurroundings(...coefficients(droplet));
+  describeGas(surroundings, air.temperature, air.pressure, air.mixingRatio);
+  return { rate: logGrowthRate(surroundings, diameter / 2, solute, kappa), surroundings };
+}
