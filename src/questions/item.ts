@@ -8,6 +8,7 @@ import { shuffled } from './shuffle.ts';
 
 /** A number to be found, or one to be chosen from. */
 export interface Answer {
+  readonly question: ValueQuestion;
   /** SI; null where physics has no answer for the room. */
   readonly value: number | null;
   /** Half-width of what counts as right, SI. */
@@ -63,10 +64,12 @@ export function itemOf(id: string, meta: QuestionMeta, conditions: Conditions, s
   }
 }
 
-function answerOf({ of, at, unit }: ValueQuestion, conditions: Conditions, style?: NumberStyle): Answer {
+function answerOf(question: ValueQuestion, conditions: Conditions, style?: NumberStyle): Answer {
+  const { of, at, unit } = question;
   const computed = computeValue(conditions, of, at);
   const { dimension } = QUANTITIES[of];
   return {
+    question,
     value: computed.value,
     tolerance: computed.value === null ? 0 : toleranceOf(computed.value, computed.uncertainty, dimension),
     printed: printValue(of, computed, unit, style),

@@ -59,7 +59,7 @@ export function drawSheet(place: Place, lesson: Lesson, options: { readonly teac
       switch (name) {
         case 'hazard': {
           const { meta, lesson: text } = known(content.hazards, id);
-          return drawHazardAside(meta, nested(text, 2));
+          return drawHazardAside(meta, nested(atTheBench(text), 2), `../safety/index.html#hazard-${id}`);
         }
         case 'misconception': {
           const { meta, lesson: text } = known(content.misconceptions, id);
@@ -79,4 +79,15 @@ function known<T>(map: ReadonlyMap<string, T>, id: string): T {
   const value = map.get(id);
   if (value === undefined) throw new Error(`there is nothing named ${id}: references are checked when content is loaded`);
   return value;
+}
+
+/**
+ * What of a hazard sheet is wanted at the bench: its opening and, of its three parts (what can
+ * happen, what prevents it, what to do if it happens), the second. The whole stands on the safety sheet.
+ */
+function atTheBench(lesson: Lesson): Lesson {
+  const { children } = lesson.tree;
+  const parts = children.flatMap(({ type }, i) => (type === 'heading' ? [i] : []));
+  if (parts.length < 3) return lesson;
+  return { ...lesson, tree: { ...lesson.tree, children: [...children.slice(0, parts[0]), ...children.slice(parts[1]! + 1, parts[2])] } };
 }

@@ -82,7 +82,7 @@ function questionsOf(place: Place, kit: Kit): KitView['questions'] {
   const ordered = [...kit.questions].sort(([a, x], [b, y]) => x.meta.level - y.meta.level || (a < b ? -1 : 1));
   return ordered.map(([id, { meta, lesson }], i) => {
     const draw = (text: Lesson, teachers: boolean) => drawSheet(place, text, { teachers, lowerHeadings: 2, prefix: id }).body;
-    return questionView(id, i + 1, meta, place.setting.conditions, { stem: draw(lesson, false), solution: draw(onlyForTeachers(lesson), true) }, place.setting.style);
+    return questionView(id, i + 1, meta, place.setting, { stem: draw(lesson, false), solution: draw(onlyForTeachers(lesson), true) });
   });
 }
 

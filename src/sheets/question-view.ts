@@ -1,10 +1,11 @@
 /** A question as the pages show it: stem and options for everybody, answer and reasons for teachers. */
 import type { QuestionMeta } from '../authoring/index.ts';
 import { itemOf, TOLERANCE_RULE, toleranceIn, type Answer, type Item, type Option } from '../questions/index.ts';
-import { DISPLAY_UNITS, formatNumber, type Conditions, type NumberStyle } from '../tables/index.ts';
+import { DISPLAY_UNITS, formatNumber, type NumberStyle } from '../tables/index.ts';
 import type { OptionView, QuestionView } from './book.ts';
 import { html, NOTHING, type Raw } from './html/text.ts';
-import { renderPrinted } from './html/value.ts';
+import type { Setting } from './html/table.ts';
+import { renderValue } from './html/value.ts';
 
 const LETTERS = 'ABCDEFGH';
 
@@ -13,24 +14,23 @@ export function questionView(
   id: string,
   number: number,
   meta: QuestionMeta,
-  conditions: Conditions,
+  setting: Setting,
   text: { readonly stem: Raw; readonly solution: Raw },
-  style?: NumberStyle,
 ): QuestionView {
-  const item = itemOf(id, meta, conditions, style);
-  const options = optionsOf(item);
+  const item = itemOf(id, meta, setting.conditions, setting.style);
+  const options = optionsOf(item, setting);
   return {
     id, number, level: meta.level, kind: meta.kind, stem: text.stem.html, options,
-    answer: answerOf(item, options, style).html,
+    answer: answerOf(item, options, setting).html,
     solution: text.solution.html,
   };
 }
 
-function optionsOf(item: Item): OptionView[] {
+function optionsOf(item: Item, setting: Setting): OptionView[] {
   if (item.kind === 'choice') {
-    return item.options.map(({ text, right, why, misconception }: Option, i) => ({
+    return item.options.map(({ text, answer, right, why, misconception }: Option, i) => ({
       letter: LETTERS[i]!,
-      html: (typeof text === 'string' ? html`${text}` : renderPrinted(text)).html,
+      html: (answer === undefined ? html`${text as string}` : renderValue(answer.question, setting)).html,
       right, why, misconception,
     }));
   }
@@ -38,10 +38,10 @@ function optionsOf(item: Item): OptionView[] {
   return [];
 }
 
-function answerOf(item: Item, options: readonly OptionView[], style?: NumberStyle): Raw {
+function answerOf(item: Item, options: readonly OptionView[], setting: Setting): Raw {
   switch (item.kind) {
     case 'numeric':
-      return html`<p><strong>${renderPrinted(item.answer.printed)}</strong>${tolerance(item.answer, style)}${item.accepts.length === 0 ? NOTHING : html` Also right: ${item.accepts.join(', ')}.`}</p><p class="rule">${TOLERANCE_RULE}</p>`;
+      return html`<p><strong>${renderValue(item.answer.question, setting)}</strong>${tolerance(item.answer, setting.style)}${item.accepts.length === 0 ? NOTHING : html` Also right: ${item.accepts.join(', ')}.`}</p><p class="rule">${TOLERANCE_RULE}</p>`;
     case 'choice': {
       const rows = options.map(({ letter, right, why }) => html`<li><strong>${letter}</strong> ${right ? 'right' : 'wrong'}: ${why}</li>`);
       return html`<ul class="reasons">${rows}</ul>`;

@@ -133,7 +133,7 @@ const DIGITS_OF_EXACT_NUMBERS = 3;
  * @param uncertainty standard uncertainty in the printed unit, 0 if exact
  */
 export function decimalsFor(value: number, uncertainty: number): number {
-  if (uncertainty > 0) return Math.min(MOST_DECIMALS, -Math.floor(Math.log10(uncertainty) + 1e-9));
+  if (uncertainty > 0) return Math.min(MOST_DECIMALS, 0 - Math.floor(Math.log10(uncertainty) + 1e-9));
   if (value === 0) return 0;
   const decimals = DIGITS_OF_EXACT_NUMBERS - 1 - Math.floor(Math.log10(Math.abs(value)));
   const needed = Math.min(MOST_DECIMALS, Math.max(0, decimals));

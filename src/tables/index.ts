@@ -2,7 +2,9 @@
 export { stateOf, type Apparatus, type Conditions, type InputName, type Inputs, type Measured, type Particles, type State } from './conditions.ts';
 export { decimalsIn, DISPLAY_UNITS, formatIn, formatNumber, formatWithUnit, NUMBER_STYLES, UNIT_CHOICES, UNITS_OF, unitFor, type DimensionName, type NumberStyle, type UnitName } from './display.ts';
 export { TABLE_KIND_NAMES, TABLE_KINDS, tableKind } from './kinds/index.ts';
-export { PARAMETERS, QUANTITIES, valueIn, type ParameterName, type Parameters, type QuantityKind, type QuantityName } from './quantities.ts';
+export { PARAMETERS, type NumberParameter, type ParameterName, type Parameters, type WordParameter } from './parameters.ts';
+export { QUANTITIES, valueIn, type QuantityName } from './quantities.ts';
+export type { QuantityKind } from './quantity-kind.ts';
 export { REFERENCES, type Reference } from './references.ts';
 export { lessonRun, type PlannedStep } from './lesson-run.ts';
 export { parametersOf, tableRequestOf, valueQuestionOf, type Attributes, type ValueQuestion } from './request.ts';

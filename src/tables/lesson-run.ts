@@ -1,7 +1,7 @@
 /** A lesson's steps as a simulated run: what gauge, thermometer and gas do, minute by minute. */
-import { simulateRun, strokesTo, wallTimeConstantOf, type Run, type RunEvent } from '../physics/index.ts';
-import { stateOf, type Apparatus, type Conditions, type State } from './conditions.ts';
-import { vesselAir } from './quantities.ts';
+import { simulateRun, type Run, type RunEvent } from '../physics/index.ts';
+import { stateOf, type Conditions, type State } from './conditions.ts';
+import { PLAIN_PUMPING, pumpingTime, runSetting } from './vessel-run.ts';
 
 /** A step of a run sheet, as far as the vessel is concerned. Seconds from the bell, SI. */
 export interface PlannedStep {
@@ -15,40 +15,20 @@ export interface PlannedStep {
 
 /** A vessel opened to the room has its pressure within a few seconds. */
 const VENT_DURATION = 5;
-/** A steady or gentle source takes this long where nothing else says so. */
-const PLAIN_PUMPING = 10;
-/** Between gas and walls while a class watches, K; the time constant goes with its fourth root. */
-const TYPICAL_DIFFERENCE = 5;
-/** From this humidity on a vessel is one with water in it, and its walls are wet. */
-const WET_FROM = 0.9;
 
 /** The run of a lesson in its room and vessel. Lasts until the end of the last step. */
 export function lessonRun(conditions: Conditions, steps: readonly PlannedStep[]): Run {
   const state = stateOf(conditions);
-  const { vessel, thermometer } = state.apparatus;
   const nuclei = nucleiOf(state, steps);
   const end = Math.max(0, ...steps.map(({ at, duration }) => at + duration));
   return simulateRun({
-    start: vesselAir(state),
-    vessel: {
-      volume: vessel.volume,
-      wallTimeConstant: wallTimeConstant(state),
-      wallTemperature: state.roomTemperature,
-      walls: state.startHumidity >= WET_FROM ? 'wet' : 'dry',
-    },
-    thermometer: { timeConstant: thermometer.timeConstant, wallShare: thermometer.wallShare },
+    ...runSetting(state),
     nuclei,
-    room: { pressure: state.roomPressure, temperature: state.roomTemperature, relativeHumidity: state.roomHumidity },
     events: eventsOf(state, steps),
     duration: end,
     interval: 2,
   });
 }
-
-/** As measured, else estimated at half of the planned drop. */
-const wallTimeConstant = ({ apparatus, startPressure, plannedDrop }: State): number =>
-  apparatus.vessel.wallTimeConstant ??
-  wallTimeConstantOf({ ...apparatus.vessel, pressure: startPressure - plannedDrop / 2, temperatureDifference: TYPICAL_DIFFERENCE });
 
 /** What droplets form on, once it is let in: that of the first step that lets particles in. None at the start. */
 function nucleiOf(state: State, steps: readonly PlannedStep[]): { number: number; dryDiameter: number; kappa: number } | undefined {
@@ -94,20 +74,7 @@ function eventsOfStep(state: State, step: PlannedStep, pressure: number): { even
 
 /** From one pressure to another with the apparatus's own source, no longer than the step lasts. */
 function pumpingOf(state: State, from: number, to: number, duration: number): { events: RunEvent[]; duration: number } {
-  const { source, vessel } = state.apparatus;
   if (to > from) return { events: [{ kind: 'pressurize', to, duration: Math.min(duration, PLAIN_PUMPING) }], duration: Math.min(duration, PLAIN_PUMPING) };
-  const time = Math.min(duration, to < from ? pumpingTime(source, vessel.volume, from, to) : 0);
+  const time = Math.min(duration, pumpingTime(state, from, to));
   return { events: [{ kind: 'pump', to, duration: time }], duration: time };
-}
-
-function pumpingTime(source: Apparatus['source'], volume: number, from: number, to: number): number {
-  switch (source.kind) {
-    case 'stroke-pump':
-      return source.strokeTime * strokesTo({ ...source, startPressure: from, vesselVolume: volume }, to);
-    case 'steady-pump':
-      return (volume / source.speed) * Math.log((from - source.ultimatePressure) / (to - source.ultimatePressure));
-    case 'squeeze':
-    case 'pressurise':
-      return PLAIN_PUMPING;
-  }
 }

@@ -3,92 +3,16 @@
  * parameters it is asked at. One entry per quantity; `<Value of="…">` and table columns use the same.
  */
 import {
-  cloudBase, cloudOnset, expandWithCondensation, expandWithoutCondensation, heightOfEqualPressure, heightOfEqualTemperature,
-  moistAir, noParticleLimit, pressureAltitude, risingParcel, stationPressure, type MoistAir,
+  cloudBase, discArea, expandWithoutCondensation, heightOfEqualPressure, heightOfEqualTemperature, pressureAltitude, pressureForce, storedEnergy,
 } from '../physics/index.ts';
+import { answered } from './answered.ts';
+import { clear, cloudy, limitWithoutParticles, onset, parcelAt, pressureAfter, risingAir, roomAir, stateAt, vesselAir } from './air.ts';
+import { depthAcross, fallSpeed, particlesOf, ringRadius } from './cloud.ts';
 import type { State } from './conditions.ts';
-import type { DimensionName } from './display.ts';
-import type { Cell } from './spread.ts';
-
-/** What a quantity may be asked at; SI. */
-export interface Parameters {
-  /** Fall of pressure below the start, Pa. */
-  readonly drop?: number;
-  /** Height above the room, m. */
-  readonly height?: number;
-  /** A gauge's reading against the room, Pa. */
-  readonly reading?: number;
-  /** Relative humidity in the vessel in place of the kit's, fraction. */
-  readonly humidity?: number;
-  /** Temperature of room and vessel in place of the kit's, K. */
-  readonly temperature?: number;
-  /** Elevation of a room in the standard atmosphere in place of the kit's, m. */
-  readonly elevation?: number;
-  /** Which air rises: that of the vessel or that of the room. */
-  readonly air?: 'vessel' | 'room';
-}
-
-export type ParameterName = keyof Parameters;
-
-/** What each parameter is: its dimension for reading and printing, its range in SI. */
-export const PARAMETERS: Record<Exclude<ParameterName, 'air'>, { dimension: DimensionName; low: number; high: number; meaning: string }> = {
-  drop: { dimension: 'pressure', low: 0, high: 4e5, meaning: 'fall of pressure below the start' },
-  height: { dimension: 'height', low: 0, high: 8000, meaning: 'height above the room' },
-  reading: { dimension: 'pressure', low: -1e5, high: 4e5, meaning: 'gauge reading against the room' },
-  humidity: { dimension: 'fraction', low: 0.01, high: 1, meaning: 'relative humidity in the vessel' },
-  temperature: { dimension: 'temperature', low: 243.15, high: 328.15, meaning: 'temperature of room and vessel' },
-  elevation: { dimension: 'height', low: -430, high: 5000, meaning: 'elevation of the room' },
-};
-
-export interface QuantityKind {
-  readonly label: string;
-  readonly dimension: DimensionName;
-  /** Parameters without which it has no meaning; the planned drop stands in for a missing `drop`. */
-  readonly needs: readonly ParameterName[];
-  /** Parameters that may replace the kit's own conditions. */
-  readonly takes: readonly ParameterName[];
-  readonly compute: (state: State, at: Parameters & { readonly drop: number }) => number;
-}
-
-const ROOM = ['temperature', 'elevation'] as const;
-const VESSEL = ['humidity', 'temperature', 'elevation'] as const;
-
-/** The air in the vessel before it expands. */
-export const vesselAir = (state: State): MoistAir =>
-  moistAir({ temperature: state.startTemperature, pressure: state.startPressure, relativeHumidity: trueHumidity(state.startHumidity, state) });
-/** The air of the room. */
-export const roomAir = (state: State): MoistAir =>
-  moistAir({ temperature: state.roomTemperature, pressure: state.roomPressure, relativeHumidity: trueHumidity(state.roomHumidity, state) });
-const trueHumidity = (humidity: number, { formulaError }: State): number => Math.min(1, humidity * (1 + formulaError));
-const risingAir = (state: State, air: 'vessel' | 'room' = 'room'): MoistAir => (air === 'vessel' ? vesselAir(state) : roomAir(state));
-const pressureAfter = (state: State, drop: number): number => state.startPressure - drop - state.gaugeError;
-const clear = remembered((state, drop) => expandWithoutCondensation(vesselAir(state), pressureAfter(state, drop)));
-const cloudy = remembered((state, drop) => expandWithCondensation(vesselAir(state), pressureAfter(state, drop)));
-const roomParcelAt = remembered((state, height) => risingParcel(roomAir(state), { heights: [height] })[0]!);
-const vesselParcelAt = remembered((state, height) => risingParcel(vesselAir(state), { heights: [height] })[0]!);
-const parcelAt = (state: State, height: number, air?: 'vessel' | 'room'): ReturnType<typeof roomParcelAt> =>
-  (air === 'vessel' ? vesselParcelAt : roomParcelAt)(state, height);
-
-/** Columns of one row ask for the same end state: it is computed once for each state and argument. */
-function remembered<T>(compute: (state: State, at: number) => T): (state: State, at: number) => T {
-  const known = new WeakMap<State, Map<number, T>>();
-  return (state, at) => {
-    const ofState = known.get(state) ?? new Map<number, T>();
-    known.set(state, ofState);
-    const result = ofState.has(at) ? ofState.get(at)! : compute(state, at);
-    ofState.set(at, result);
-    return result;
-  };
-}
-
-const onDrop = (label: string, dimension: DimensionName, of: (state: State, drop: number) => number): QuantityKind =>
-  ({ label, dimension, needs: ['drop'], takes: VESSEL, compute: (state, { drop }) => of(state, drop) });
-const ofVessel = (label: string, dimension: DimensionName, of: (state: State) => number): QuantityKind =>
-  ({ label, dimension, needs: [], takes: VESSEL, compute: of });
-const ofRoom = (label: string, dimension: DimensionName, of: (state: State) => number): QuantityKind =>
-  ({ label, dimension, needs: [], takes: ROOM, compute: of });
-const onHeight = (label: string, dimension: DimensionName, of: (state: State, height: number, air?: 'vessel' | 'room') => number): QuantityKind =>
-  ({ label, dimension, needs: ['height'], takes: [...VESSEL, 'air'], compute: (state, { height, air }) => of(state, height ?? 0, air) });
+import type { Parameters } from './parameters.ts';
+import { ofCloud, ofRoom, ofRun, ofVessel, onDrop, onHeight, ROOM, share, VESSEL, type QuantityKind } from './quantity-kind.ts';
+import { acrossWall, marginLeft, ratingToward, stressAround } from './rating.ts';
+import { pumpedAndWatched, strokesToDrop, timeToDrop, wallTimeConstant } from './vessel-run.ts';
 
 export const QUANTITIES = {
   roomTemperature: ofRoom('room temperature', 'temperature', (s) => s.roomTemperature),
@@ -132,14 +56,36 @@ export const QUANTITIES = {
   parcelHeightSamePressure: onDrop('rising parcel, same pressure', 'height', (s, drop) => heightOfEqualPressure(vesselAir(s), pressureAfter(s, drop))),
   parcelRiseSameCooling: onDrop('clear parcel, same cooling', 'height', (s, drop) => heightOfEqualTemperature(vesselAir(s), clear(s, drop).temperature)),
 
-  onsetPressureDrop: ofVessel('drop at which cloud can begin', 'pressure', (s) => s.startPressure - cloudOnset(vesselAir(s)).pressure),
-  onsetGauge: ofVessel('gauge when cloud can begin', 'pressure', (s) => cloudOnset(vesselAir(s)).pressure - s.roomPressure),
-  onsetTemperature: ofVessel('temperature when cloud can begin', 'temperature', (s) => cloudOnset(vesselAir(s)).temperature),
-  onsetCooling: ofVessel('cooling until cloud can begin', 'temperatureDifference', (s) => s.startTemperature - cloudOnset(vesselAir(s)).temperature),
-  noParticleLimitDrop: ofVessel('drop at which cloud forms without particles', 'pressure', (s) => s.startPressure - (noParticleLimit(vesselAir(s)).ion?.pressure ?? Number.NaN)),
-  noParticleLimitSaturation: ofVessel('saturation ratio at which cloud forms without particles', 'ratio', (s) => noParticleLimit(vesselAir(s)).ion?.saturationRatio ?? Number.NaN),
+  onsetPressureDrop: ofVessel('drop at which cloud can begin', 'pressure', (s) => s.startPressure - onset(s).pressure),
+  onsetGauge: ofVessel('gauge when cloud can begin', 'pressure', (s) => onset(s).pressure - s.roomPressure),
+  onsetTemperature: ofVessel('temperature when cloud can begin', 'temperature', (s) => onset(s).temperature),
+  onsetCooling: ofVessel('cooling until cloud can begin', 'temperatureDifference', (s) => s.startTemperature - onset(s).temperature),
+  noParticleLimitDrop: ofVessel('drop at which cloud forms without particles', 'pressure', (s) => s.startPressure - (limitWithoutParticles(s)?.pressure ?? Number.NaN)),
+  noParticleLimitSaturation: ofVessel('saturation ratio at which cloud forms without particles', 'ratio', (s) => limitWithoutParticles(s)?.saturationRatio ?? Number.NaN),
   cloudBaseHeight: { ...ofVessel('cloud base of a parcel with the same start', 'height', () => 0), takes: [...VESSEL, 'air'],
     compute: (s, { air }) => cloudBase(risingAir(s, air ?? 'vessel')).height },
+
+  strokesToDrop: { ...ofRun('strokes of the pump', 'count', strokesToDrop), varies: [] },
+  pumpingTime: { ...ofRun('time of pumping', 'clock', timeToDrop, share(0.1)), varies: [] },
+  wallTimeConstant: { ...ofVessel('time constant of the walls', 'clock', wallTimeConstant), model: share(0.2) },
+  gasFallAtDrop: ofRun('fall of the air as pumping ends', 'temperatureDifference', (s, drop) => s.startTemperature - pumpedAndWatched(s, drop).end.gasTemperature, share(0.1)),
+  thermometerFallAtDrop: ofRun('fall of the thermometer as pumping ends', 'temperatureDifference', (s, drop) => s.startTemperature - pumpedAndWatched(s, drop).end.thermometerReading, share(0.2)),
+  thermometerLargestFall: ofRun('largest fall of the thermometer', 'temperatureDifference', (s, drop) => s.startTemperature - pumpedAndWatched(s, drop).lowest.thermometerReading, share(0.2)),
+
+  particleNumber: { label: 'particles', dimension: 'numberDensity', needs: [], takes: ['number', 'particles'], compute: (s, { number, particles }) => number ?? particlesOf(s, particles).number },
+  peakSaturationRatio: ofCloud('highest saturation ratio', 'ratio', share(0.1, 1), (cloud) => cloud.peakSaturationRatio),
+  peakSupersaturation: ofCloud('highest supersaturation', 'fraction', share(0.1), (cloud) => cloud.peakSaturationRatio - 1),
+  dropletDiameter: ofCloud('droplet diameter', 'diameter', share(0.1), (cloud) => cloud.diameter ?? Number.NaN),
+  dropletWater: ofCloud('water in droplets', 'waterContent', share(0.05), (cloud) => (cloud.diameter === undefined ? 0 : cloud.waterContent)),
+  cloudOpticalDepth: ofCloud('optical depth across the vessel', 'ratio', share(0.2), (cloud, s) => depthAcross(s, cloud.waterContent, cloud.diameter)),
+  dropletFallSpeed: ofCloud('fall speed', 'speed', share(0.2), fallSpeed),
+  coronaRadius: ofCloud('first dark ring around a lamp, radius', 'angle', share(0.1), ringRadius),
+
+  lidForce: onDrop('force on the lid', 'force', (s, drop) => pressureForce({ pressureDifference: acrossWall(s, drop), area: discArea(s.apparatus.vessel.diameter) }), share(0.02)),
+  wallStress: onDrop('stress in the wall', 'stress', (s, drop) => stressAround(s, acrossWall(s, drop)), share(0.1)),
+  storedEnergy: onDrop('energy stored', 'energy', (s, drop) => storedEnergy({ volume: s.apparatus.vessel.volume, pressure: s.roomPressure + acrossWall(s, drop), surroundings: s.roomPressure }), share(0.05)),
+  ratingMargin: onDrop('left before the rating', 'pressure', (s, drop) => marginLeft(s, acrossWall(s, drop))),
+  ratingUsed: onDrop('share of the rating', 'fraction', (s, drop) => acrossWall(s, drop) / ratingToward(s, acrossWall(s, drop))),
 
   stationPressure: { label: 'station pressure', dimension: 'pressure', needs: ['elevation'], takes: [], compute: (s) => s.roomPressure },
   elevation: { label: 'elevation', dimension: 'height', needs: ['elevation'], takes: [], compute: (_, { elevation }) => elevation ?? 0 },
@@ -166,28 +112,10 @@ export const QUANTITIES = {
 
 export type QuantityName = keyof typeof QUANTITIES;
 
-/** The state a quantity is computed in: the kit's, with what the parameters replace. */
-export function stateAt(state: State, at: Parameters): State {
-  const { humidity, temperature, elevation } = at;
-  if (humidity === undefined && temperature === undefined && elevation === undefined) return state;
-  const roomPressure = elevation === undefined ? state.roomPressure : stationPressure(elevation) + state.weather;
-  return {
-    ...state,
-    roomPressure,
-    startPressure: state.startPressure - state.roomPressure + roomPressure,
-    ...(temperature === undefined ? {} : { roomTemperature: temperature, startTemperature: temperature }),
-    ...(humidity === undefined ? {} : { startHumidity: humidity }),
-  };
-}
-
 /** The value of a quantity in one state; null outside the range in which the physics has an answer. */
-export function valueIn(state: State, name: QuantityName, at: Parameters): Cell {
-  try {
+export function valueIn(state: State, name: QuantityName, at: Parameters): number | null {
+  return answered(() => {
     const kind: QuantityKind = QUANTITIES[name];
-    const value = kind.compute(stateAt(state, at), { ...at, drop: at.drop ?? state.plannedDrop });
-    return Number.isFinite(value) ? value : null;
-  } catch (error) {
-    if (error instanceof RangeError) return null;
-    throw error;
-  }
+    return kind.compute(stateAt(state, at), { ...at, drop: at.drop ?? state.plannedDrop });
+  });
 }

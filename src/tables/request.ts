@@ -1,14 +1,15 @@
 /** From checked attributes, whose quantities carry their unit, to what tables and values are asked: SI. */
 import type { UnitName } from './display.ts';
 import { unitFor } from './display.ts';
-import { PARAMETERS, QUANTITIES, type ParameterName, type Parameters, type QuantityName } from './quantities.ts';
+import { PARAMETERS, type ParameterName, type Parameters } from './parameters.ts';
+import { QUANTITIES, type QuantityName } from './quantities.ts';
 import type { TableKind } from './table-kind.ts';
 import type { TableRequest } from './table.ts';
 
 /** Attributes of a component as the vocabulary reads them: quantities as `{ value }` in SI, names as text. */
 export type Attributes = Readonly<Record<string, unknown>>;
 
-const PARAMETER_NAMES = [...Object.keys(PARAMETERS), 'air'] as ParameterName[];
+const PARAMETER_NAMES = [...Object.keys(PARAMETERS), 'air', 'particles'] as ParameterName[];
 
 const valueOf = (attribute: unknown): unknown =>
   typeof attribute === 'object' && attribute !== null && 'value' in attribute ? attribute.value : attribute;

@@ -1,8 +1,8 @@
 /** How far the uncertainty of the conditions moves what is computed from them (JCGM 100, 5.1.2, first order). */
 import { stateOf, type Conditions, type InputName, type State } from './conditions.ts';
 
-/** A computed number in SI; null where it does not apply: saturation not reached, liquid water too cold. */
-export type Cell = number | null;
+/** A computed number in SI, or a yes or no; null where it does not apply: saturation not reached, liquid water too cold. */
+export type Cell = number | boolean | null;
 
 export interface Spread {
   readonly rows: readonly (readonly Cell[])[];
@@ -13,16 +13,21 @@ export interface Spread {
 /** Smaller than this share of a value, a difference is rounding error of the arithmetic. */
 const NEGLIGIBLE = 1e-9;
 
-/** Computes rows of numbers at the conditions' estimates, and again with each input moved up and down by its uncertainty. */
-export function spreadOver(conditions: Conditions, compute: (state: State) => readonly (readonly Cell[])[]): Spread {
-  const rows = compute(stateOf(conditions));
-  const moved = (Object.keys(conditions.inputs) as InputName[]).flatMap((input) => {
+/**
+ * Computes rows of numbers at the conditions' estimates, and again with each input moved up and down by its uncertainty.
+ * @param inputs those to move; all unless given
+ */
+export function spreadOver(conditions: Conditions, compute: (state: State) => readonly (readonly Cell[])[], inputs?: readonly InputName[]): Spread {
+  const asked = new Set<keyof State>();
+  const rows = compute(watched(stateOf(conditions), asked));
+  const moved = (inputs ?? (Object.keys(conditions.inputs) as InputName[])).flatMap((input) => {
     const { uncertainty } = conditions.inputs[input];
-    return uncertainty === 0 ? [] : [{ up: compute(stateOf(conditions, input, uncertainty)), down: compute(stateOf(conditions, input, -uncertainty)) }];
+    if (uncertainty === 0 || !STATE_OF_INPUT[input].some((part) => asked.has(part))) return [];
+    return [{ up: compute(stateOf(conditions, input, uncertainty)), down: compute(stateOf(conditions, input, -uncertainty)) }];
   });
   const uncertainties = rows.map((row, r) =>
     row.map((value, c) => {
-      if (value === null) return 0;
+      if (typeof value !== 'number') return 0;
       const variance = moved.reduce((sum, { up, down }) => sum + halfSpan(value, up[r]?.[c], down[r]?.[c]) ** 2, 0);
       const uncertainty = Math.sqrt(variance);
       return uncertainty <= NEGLIGIBLE * Math.abs(value) ? 0 : uncertainty;
@@ -30,6 +35,27 @@ export function spreadOver(conditions: Conditions, compute: (state: State) => re
   );
   return { rows, uncertainties };
 }
+
+/** What of a state each input moves: what was never asked for cannot have moved anything. */
+const STATE_OF_INPUT: Record<InputName, readonly (keyof State)[]> = {
+  roomTemperature: ['roomTemperature', 'startTemperature'],
+  roomPressure: ['roomPressure', 'startPressure', 'kitStartPressure'],
+  roomHumidity: ['roomHumidity'],
+  startTemperatureDifference: ['startTemperature'],
+  startHumidity: ['startHumidity'],
+  gaugeError: ['gaugeError'],
+  formulaError: ['formulaError'],
+  weather: ['weather'],
+};
+
+/** The same state, noting what is asked of it. */
+const watched = (state: State, asked: Set<keyof State>): State =>
+  new Proxy(state, {
+    get: (target, part: keyof State) => {
+      asked.add(part);
+      return target[part];
+    },
+  });
 
 /** Half of the way from `down` to `up`; one side alone where the other has no answer. */
 function halfSpan(value: number, up: Cell | undefined, down: Cell | undefined): number {

@@ -1,8 +1,10 @@
 /** What a table kind is: rows over one parameter, columns of quantities. A new kind is one file in kinds/ and one line in its list. */
 import type { Curve } from '../figures/index.ts';
-import type { State } from './conditions.ts';
+import type { InputName, State } from './conditions.ts';
 import { UNITS_OF, type DimensionName, type UnitName } from './display.ts';
-import { QUANTITIES, valueIn, type ParameterName, type Parameters, type QuantityName } from './quantities.ts';
+import type { NumberParameter, ParameterName, Parameters } from './parameters.ts';
+import { QUANTITIES, valueIn, type QuantityName } from './quantities.ts';
+import type { QuantityKind } from './quantity-kind.ts';
 import type { Reference } from './references.ts';
 import type { Cell } from './spread.ts';
 
@@ -17,6 +19,12 @@ export interface Column {
   readonly beside?: readonly UnitName[];
   /** Chosen by the author, not computed: printed as exact. */
   readonly given?: boolean;
+  /** What the model itself may be wrong by beside the inputs: standard uncertainty, SI. */
+  readonly model?: (value: number, row: readonly Cell[], firstRow: readonly Cell[]) => number;
+  /** Its cells span decades: each is rounded on its own. */
+  readonly spans?: boolean;
+  /** How a yes and a no are printed. */
+  readonly words?: readonly [yes: string, no: string];
 }
 
 /** One row asked for: where it stands, and a word if it is a marked one. */
@@ -31,7 +39,7 @@ export interface TableKind {
   readonly kind: string;
   readonly title: string;
   /** The parameter that differs from row to row, and the attribute that lists its values. */
-  readonly over: Exclude<ParameterName, 'air'>;
+  readonly over: NumberParameter;
   readonly listAttribute: string;
   /** Further parameters that the table can be given. */
   readonly takes: readonly ParameterName[];
@@ -42,6 +50,8 @@ export interface TableKind {
   readonly marked?: (state: State, at: Parameters) => readonly RowAt[];
   /** The cells of all rows, SI, one per column. */
   readonly rows: (state: State, at: Parameters, list: readonly number[]) => readonly (readonly Cell[])[];
+  /** Inputs whose uncertainty it is worth to follow through a simulation; all where absent. */
+  readonly varies?: readonly InputName[];
   /** The figure drawn from the same rows. */
   readonly curve?: (rows: readonly (readonly Cell[])[], id: string) => Curve;
   /** How it is computed: a formula in TeX and what a reader should know. */
@@ -52,9 +62,13 @@ export interface TableKind {
 
 /** A column that shows a quantity. */
 export function columnOf(key: string, quantity: QuantityName, options: Partial<Column> = {}): Column & { readonly quantity: QuantityName } {
-  const { label, dimension } = QUANTITIES[quantity];
-  return { key, label, dimension, units: UNITS_OF[dimension], ...options, quantity };
+  const { label, dimension, model }: QuantityKind = QUANTITIES[quantity];
+  return { key, label, dimension, units: UNITS_OF[dimension], model, ...options, quantity };
 }
+
+/** A column of yes or no. */
+export const columnOfWords = (key: string, label: string, words: readonly [yes: string, no: string]): Column =>
+  ({ key, label, dimension: 'count', units: UNITS_OF.count, words });
 
 /** Rows that show one quantity per column, asked at one value of the row's parameter. */
 export function rowsOfQuantities(
@@ -73,12 +87,14 @@ export function roundSteps(end: number, count: number): number[] {
   return steps.at(-1)! < end * (1 - 1e-9) ? [...steps, end] : steps;
 }
 
+/** A column of rows, in the unit that an axis has. */
+export interface Along {
+  readonly index: number;
+  readonly fromSi: (value: number) => number;
+}
+
 /** Points of a curve: two columns in their printed units, rows with a null left out. */
-export function pointsOf(
-  rows: readonly (readonly Cell[])[],
-  x: { readonly index: number; readonly fromSi: (value: number) => number },
-  y: { readonly index: number; readonly fromSi: (value: number) => number },
-): [number, number][] {
+export function pointsOf(rows: readonly (readonly Cell[])[], x: Along, y: Along): [number, number][] {
   return rows.flatMap((row) => {
     const [a, b] = [row[x.index], row[y.index]];
     return typeof a === 'number' && typeof b === 'number' ? [[x.fromSi(a), y.fromSi(b)] as [number, number]] : [];

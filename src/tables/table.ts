@@ -1,7 +1,7 @@
 /** A table kind at given conditions: rows in SI with uncertainties, and the same as formatted cells. */
 import { stateOf, type Conditions, type State } from './conditions.ts';
 import { decimalsIn, DISPLAY_UNITS, formatIn, type NumberStyle, type UnitName } from './display.ts';
-import type { Parameters } from './quantities.ts';
+import type { Parameters } from './parameters.ts';
 import { spreadOver, type Cell } from './spread.ts';
 import type { Column, RowAt, TableKind } from './table-kind.ts';
 
@@ -40,10 +40,17 @@ export function computeTable(kind: TableKind, conditions: Conditions, request: T
 function compute(kind: TableKind, conditions: Conditions, request: TableRequest): Table {
   const rowsAt = rowsOf(kind, conditions, request);
   const list = rowsAt.map(({ at }) => at);
-  const { rows, uncertainties } = spreadOver(conditions, (state) => kind.rows(state, request.at, list));
+  const { rows, uncertainties } = spreadOver(conditions, (state) => kind.rows(state, request.at, list), kind.varies);
   const shown = kind.columns.flatMap(({ key }, index) => (request.columns === undefined || request.columns.includes(key) ? [index] : []));
   const pick = <T>(cells: readonly T[]): T[] => shown.map((index) => cells[index]!);
-  const certain = uncertainties.map((row, r) => row.map((u, c) => (kind.columns[c]!.given ? (rowsAt[r]!.uncertainty ?? 0) : u)));
+  const certain = uncertainties.map((row, r) =>
+    row.map((fromInputs, c) => {
+      const { given, model } = kind.columns[c]!;
+      if (given) return rowsAt[r]!.uncertainty ?? 0;
+      const cell = rows[r]![c];
+      return typeof cell === 'number' && model !== undefined ? Math.hypot(fromInputs, model(cell, rows[r]!, rows[0]!)) : fromInputs;
+    }),
+  );
   return { kind, columns: pick(kind.columns), rowsAt, rows: rows.map(pick), uncertainties: certain.map(pick) };
 }
 
@@ -53,8 +60,9 @@ function rowsOf(kind: TableKind, conditions: Conditions, { at, list }: TableRequ
   const listed = (list ?? kind.defaultList(state, at)).map((value): RowAt => ({ at: value }));
   const marked = markedRows(kind, state, at);
   if (marked.length === 0) return listed;
-  const { uncertainties } = spreadOver(conditions, (moved) => [markedRows(kind, moved, at).map((row) => row.at)]);
-  const placed = marked.map((row, i): RowAt => ({ ...row, uncertainty: uncertainties[0]![i]! }));
+  const { uncertainties } = spreadOver(conditions, (moved) => [markedRows(kind, moved, at).map((row) => row.at)], kind.varies);
+  const { model } = kind.columns[0]!;
+  const placed = marked.map((row, i): RowAt => ({ ...row, uncertainty: Math.hypot(uncertainties[0]![i]!, model?.(row.at, [], []) ?? 0) }));
   const descending = listed.length > 1 && listed[0]!.at > listed.at(-1)!.at;
   const others = listed.filter(({ at: value }) => !placed.some((row) => row.at === value));
   return [...others, ...placed].sort((a, b) => (descending ? b.at - a.at : a.at - b.at));
@@ -106,8 +114,10 @@ export function printTable(table: Table, style?: NumberStyle): PrintedTable {
       cells: plan.map(({ index, main, also }) => {
         const value = row[index] ?? null;
         if (value === null) return { text: NOT_APPLICABLE };
+        const { given, spans, words } = table.columns[index]!;
+        if (typeof value === 'boolean') return { text: value ? words![0] : words![1] };
         // A marked row stands at a computed place among chosen ones, and is rounded on its own.
-        const own = table.columns[index]!.given && table.rowsAt[r]!.uncertainty !== undefined;
+        const own = spans || (given && table.rowsAt[r]!.uncertainty !== undefined);
         const print = ({ unit, decimals }: { unit: UnitName; decimals: number }): string =>
           formatIn(unit, value, own ? decimalsIn(unit, value, table.uncertainties[r]![index]!) : decimals, style);
         return { text: print(main), also: also && print(also) };

@@ -1,20 +1,25 @@
 /** One computed quantity for a sentence, a question or a key. */
 import type { Conditions } from './conditions.ts';
 import { DISPLAY_UNITS, formatWithUnit, UNITS_OF, type NumberStyle, type UnitName } from './display.ts';
-import { QUANTITIES, valueIn, type Parameters, type QuantityName } from './quantities.ts';
-import { spreadOver, type Cell } from './spread.ts';
+import type { Parameters } from './parameters.ts';
+import { QUANTITIES, valueIn, type QuantityName } from './quantities.ts';
+import type { QuantityKind } from './quantity-kind.ts';
+import { spreadOver } from './spread.ts';
 
 export interface Value {
-  /** SI */
-  readonly value: Cell;
+  /** SI; null where physics has no answer */
+  readonly value: number | null;
   /** Standard uncertainty, SI */
   readonly uncertainty: number;
 }
 
 /** A quantity at given conditions and parameters. */
 export function computeValue(conditions: Conditions, name: QuantityName, at: Parameters): Value {
-  const { rows, uncertainties } = spreadOver(conditions, (state) => [[valueIn(state, name, at)]]);
-  return { value: rows[0]![0]!, uncertainty: uncertainties[0]![0]! };
+  const { varies, model }: QuantityKind = QUANTITIES[name];
+  const { rows, uncertainties } = spreadOver(conditions, (state) => [[valueIn(state, name, at)]], varies);
+  const value = rows[0]![0] as number | null;
+  const fromInputs = uncertainties[0]![0]!;
+  return { value, uncertainty: value === null || model === undefined ? fromInputs : Math.hypot(fromInputs, model(value)) };
 }
 
 /** A quantity as read in a sentence: `−20.0 kPa`, and `−5.91 inHg` where people meet either unit. */

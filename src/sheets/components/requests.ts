@@ -1,6 +1,6 @@
 /** Attributes of the components that compute: which parameters each table kind and each quantity takes, as schemas. */
 import { z } from 'zod';
-import { level, list, name, quantity, text, type RawAttributes, type UnknownChoice } from '../../authoring/index.ts';
+import { count, level, list, name, quantity, reference, text, type RawAttributes, type UnknownChoice } from '../../authoring/index.ts';
 import {
   DISPLAY_UNITS, QUANTITIES, TABLE_KINDS, UNIT_CHOICES, type ParameterName, type QuantityKind, type TableKind,
 } from '../../tables/index.ts';
@@ -13,7 +13,13 @@ const PARAMETER_SCHEMAS: Record<ParameterName, z.ZodType> = {
   humidity: quantity('fraction', ['1 %', '100 %']),
   temperature: quantity('temperature', ['-30 °C', '55 °C']),
   elevation: quantity('length', ['-430 m', '5000 m']),
+  stroke: count(0, 200),
+  number: quantity('numberDensity', ['1 /cm³', '10000000 /cm³']),
+  diameter: quantity('length', ['0.01 µm', '10 µm']),
+  wait: quantity('time', ['0 s', '7 d']),
+  cloudEvery: quantity('time', ['1 min', '8 h']),
   air: z.enum(['vessel', 'room']),
+  particles: reference('particles'),
 };
 
 const optional = (names: readonly ParameterName[]): Record<string, z.ZodType> =>

@@ -1,9 +1,10 @@
 /** A worked-example table as HTML, with the figure drawn from its rows. Pure: drawn at build and again in the browser. */
-import { renderCurve } from '../../figures/index.ts';
+import { renderCurve, type Curve } from '../../figures/index.ts';
 import {
   computeTable, printTable, type Conditions, type NumberStyle, type PrintedCell, type PrintedColumn, type PrintedTable, type Table,
   type TableKind, type TableRequest,
 } from '../../tables/index.ts';
+import { writeTableRequest } from './ask.ts';
 import { html, NOTHING, raw, type Raw } from './text.ts';
 
 export interface TableFigure {
@@ -23,17 +24,22 @@ export interface Setting {
 /** `<figure class="worked">`: title, for which room, the table. */
 export function renderTable({ id, kind, request, caption = kind.title }: TableFigure, { conditions, computedFor, style }: Setting): Raw {
   const table = computeTable(kind, conditions, request);
-  return html`<figure class="worked" id="${id}"><figcaption><span class="title">${caption}</span> <span class="for">${computedFor}</span></figcaption><div class="scroll" tabindex="0" role="region" aria-label="${caption}">${renderRows(printTable(table, style), caption)}</div></figure>`;
+  return html`<figure class="worked" id="${id}" data-table="${writeTableRequest(kind, request)}"><figcaption><span class="title">${caption}</span> <span class="for">${computedFor}</span></figcaption><div class="scroll" tabindex="0" role="region" aria-label="${caption}">${renderRows(printTable(table, style), caption)}</div></figure>`;
 }
 
 /** The figure of a table kind, from all of its columns; nothing where the kind has none. */
 export function renderCurveOf({ id, kind, request, caption }: TableFigure, { conditions, computedFor }: Setting): Raw {
-  if (kind.curve === undefined) return NOTHING;
-  const curve = kind.curve(computeTable(kind, conditions, { ...request, columns: undefined }).rows, id);
-  return html`<figure class="worked" id="${id}"><figcaption><span class="title">${caption ?? curve.title}</span> <span class="for">${computedFor}</span></figcaption><div class="curve">${raw(renderCurve(curve))}</div></figure>`;
+  const curve = curveOf(kind, request, conditions, id);
+  if (curve === undefined) return NOTHING;
+  return html`<figure class="worked" id="${id}" data-curve="${writeTableRequest(kind, request)}"><figcaption><span class="title">${caption ?? curve.title}</span> <span class="for">${computedFor}</span></figcaption><div class="curve">${raw(renderCurve(curve))}</div></figure>`;
 }
 
-function renderRows({ columns, rows }: PrintedTable, name: string): Raw {
+/** What the figure of a table shows. */
+export const curveOf = (kind: TableKind, request: TableRequest, conditions: Conditions, id: string): Curve | undefined =>
+  kind.curve?.(computeTable(kind, conditions, { ...request, columns: undefined }).rows, id);
+
+/** `<table>`: heads with units, rows, the marked ones named. */
+export function renderRows({ columns, rows }: PrintedTable, name: string): Raw {
   const body = rows.map(({ cells, mark }) => {
     const [first, ...rest] = cells.map(renderCell);
     const label = mark === undefined ? NOTHING : html` <span class="mark-word">${mark}</span>`;

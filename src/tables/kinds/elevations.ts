@@ -1,5 +1,6 @@
 /** The same lesson in a school higher up. */
-import { columnOf, rowsOfQuantities, type TableKind } from '../table-kind.ts';
+import { toKilopascal } from '../../physics/index.ts';
+import { columnOf, pointsOf, rowsOfQuantities, type TableKind } from '../table-kind.ts';
 
 const columns = [
   columnOf('elevation', 'elevation', { given: true }),
@@ -17,6 +18,14 @@ export const elevations: TableKind = {
   columns,
   defaultList: () => [0, 500, 1000, 1600, 2500, 3500],
   rows: rowsOfQuantities('elevation', columns),
+  curve: (rows, id) => ({
+    id: `${id}-curve`,
+    title: 'Gauge for the same cooling',
+    description: 'Gauge reading that cools the air equally far, against the elevation of the school: the higher the school, the smaller the reading.',
+    x: { label: 'elevation of the school', unit: 'm' },
+    y: { label: 'gauge', unit: 'kPa' },
+    series: [{ label: 'same cooling', points: pointsOf(rows, { index: 0, fromSi: (height) => height }, { index: 2, fromSi: toKilopascal }), stroke: 'solid', accent: true }],
+  }),
   method: {
     formula: '\\frac{p_2}{p_1} = \\left(\\frac{T_2}{T_1}\\right)^{c_p/R}',
     words:

@@ -1,6 +1,7 @@
 /** A real parcel of air on its way up: clear below its cloud base, cloudy above. */
 import { cloudBase, toCelsius } from '../../physics/index.ts';
-import { roomAir, vesselAir } from '../quantities.ts';
+import { parcelsAt, risingAir, stateAt } from '../air.ts';
+import { answered } from '../answered.ts';
 import { columnOf, pointsOf, rowsOfQuantities, type TableKind } from '../table-kind.ts';
 
 const columns = [
@@ -19,8 +20,11 @@ export const risingParcelTable: TableKind = {
   takes: ['air', 'humidity', 'temperature', 'elevation'],
   columns,
   defaultList: () => [0, 500, 1000, 1500, 2000, 2500, 3000],
-  marked: (state, { air }) => [{ at: cloudBase(air === 'vessel' ? vesselAir(state) : roomAir(state)).height, mark: 'cloud base' }],
-  rows: rowsOfQuantities('height', columns),
+  marked: (state, at) => [{ at: cloudBase(risingAir(stateAt(state, at), at.air)).height, mark: 'cloud base' }],
+  rows: (state, at, list) => {
+    answered(() => parcelsAt(stateAt(state, at), list, at.air).length); // one ascent for all; heights without an answer are told one by one
+    return rowsOfQuantities('height', columns)(state, at, list);
+  },
   curve: (rows, id) => ({
     id: `${id}-curve`,
     title: 'Temperature of the rising parcel',

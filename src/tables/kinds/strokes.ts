@@ -1,0 +1,96 @@
+/** Stroke by stroke of the kit's own pump: pressure, air, thermometer and cloud. */
+import { toCelsius } from '../../physics/index.ts';
+import { limitWithoutParticles, stateAt } from '../air.ts';
+import { answered } from '../answered.ts';
+import { depthAcross, isSeen, particlesOf } from '../cloud.ts';
+import type { State } from '../conditions.ts';
+import { UNITS_OF } from '../display.ts';
+import type { Parameters } from '../parameters.ts';
+import { share } from '../quantity-kind.ts';
+import type { Cell } from '../spread.ts';
+import { columnOfWords, pointsOf, type Column, type TableKind } from '../table-kind.ts';
+import { strokeRun, strokesToDrop } from '../vessel-run.ts';
+
+const column = (key: string, label: string, dimension: Column['dimension'], options: Partial<Column> = {}): Column =>
+  ({ key, label, dimension, units: UNITS_OF[dimension], ...options });
+
+/** What the walls take back is known within a third: it is this share of the way from the start. */
+const WALLS = 0.1;
+const THERMOMETER = 0.2;
+const fromFirst = (part: number, index: number) => (value: number, _: readonly Cell[], first: readonly Cell[]): number => part * Math.abs(value - Number(first[index]));
+
+const columns: readonly Column[] = [
+  column('stroke', 'stroke', 'count', { given: true }),
+  column('time', 'time', 'clock', { given: true }),
+  column('absolutePressure', 'absolute pressure', 'pressure', { model: fromFirst(0.02, 2) }),
+  column('gasTemperature', 'air', 'temperature', { model: fromFirst(WALLS, 3) }),
+  column('thermometerReading', 'thermometer', 'temperature', { model: fromFirst(THERMOMETER, 4) }),
+  column('saturationRatio', 'saturation ratio', 'ratio', { model: share(WALLS, 1) }),
+  column('cloudWater', 'cloud water', 'waterContent', { model: share(WALLS) }),
+  columnOfWords('cloud', 'cloud', ['seen', 'not seen']),
+];
+
+/** As many strokes as reach the planned drop, in at most ten steps. */
+function strokesListed(state: State): number[] {
+  const last = answered(() => strokesToDrop(state, state.plannedDrop)) ?? 1;
+  const step = Math.ceil(last / 10);
+  const strokes = Array.from({ length: Math.floor(last / step) + 1 }, (_, i) => i * step);
+  return strokes.at(-1) === last ? strokes : [...strokes, last];
+}
+
+function rows(kitState: State, at: Parameters, list: readonly number[]): readonly (readonly Cell[])[] {
+  const state = stateAt(kitState, at);
+  const none = list.map((stroke): Cell[] => [stroke, ...columns.slice(1).map(() => null)]);
+  try {
+    const particles = at.particles === undefined ? undefined : particlesOf(state, at.particles);
+    const { run, strokeTime } = strokeRun(state, { strokes: Math.max(1, ...list) }, particles);
+    const limit = limitWithoutParticles(state)?.saturationRatio ?? Infinity;
+    let isPast = false;
+    return list.map((stroke, i): Cell[] => {
+      const point = run.series.find(({ time }) => time >= stroke * strokeTime - strokeTime / 8);
+      if (point === undefined) return none[i]!;
+      // Past this limit a clean vessel is no longer clear, and the run without droplets no answer.
+      isPast ||= particles === undefined && point.saturationRatio >= limit;
+      if (isPast) return none[i]!;
+      const { time, pressure, gasTemperature, thermometerReading, saturationRatio, liquidWaterContent, dropletDiameter } = point;
+      const seen = isSeen(state, depthAcross(state, liquidWaterContent, dropletDiameter === 0 ? undefined : dropletDiameter));
+      return [stroke, time, pressure, gasTemperature, thermometerReading, saturationRatio, liquidWaterContent, seen];
+    });
+  } catch (error) {
+    if (error instanceof RangeError) return none;
+    throw error;
+  }
+}
+
+const time = { index: 1, fromSi: (seconds: number) => seconds };
+
+export const strokes: TableKind = {
+  kind: 'strokes',
+  title: 'Stroke by stroke',
+  over: 'stroke',
+  listAttribute: 'strokes',
+  takes: ['particles', 'humidity', 'temperature', 'elevation'],
+  columns,
+  defaultList: (state, at) => strokesListed(stateAt(state, at)),
+  rows,
+  varies: ['roomTemperature', 'startHumidity'],
+  curve: (rows, id) => ({
+    id: `${id}-curve`,
+    title: 'The air and the thermometer in it',
+    description: 'Temperature of the air in the vessel and reading of the thermometer against the time of pumping: the air falls at once, the thermometer hardly in the same time.',
+    x: { label: 'time of pumping', unit: 's' },
+    y: { label: 'temperature', unit: '°C' },
+    series: [
+      { label: 'air', points: pointsOf(rows, time, { index: 3, fromSi: toCelsius }), stroke: 'solid', accent: true },
+      { label: 'thermometer', points: pointsOf(rows, time, { index: 4, fromSi: toCelsius }), stroke: 'dashed' },
+    ],
+  }),
+  method: {
+    formula: '\\frac{\\mathrm{d}T}{\\mathrm{d}t} = \\frac{R\\,T}{c_p\\,p}\\,\\frac{\\mathrm{d}p}{\\mathrm{d}t} + \\frac{T_w - T}{\\tau_w},\\quad \\frac{\\mathrm{d}T_m}{\\mathrm{d}t} = \\frac{T - T_m}{\\tau_m}',
+    words:
+      'Each stroke takes out gas, and what stays expands and cools; the walls warm it again with the time constant τ_w and, if wet, give off vapor; ' +
+      'the thermometer follows with its own, τ_m, and is warmed a little by the walls. Droplets, where particles are let in, are of one size and grow by ' +
+      'diffusion. Pressure rises a little between strokes, as the air warms. The time constant of the walls is known within a third: that decides how many digits are printed.',
+  },
+  sources: ['jousten', 'evansStefany', 'pruppacherKlett', 'murphyKoop'],
+};

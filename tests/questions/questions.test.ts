@@ -1,0 +1,97 @@
+/** Questions: the same order everywhere, a tolerance with a reason, and what must not be asked. */
+import { describe, expect, it } from 'vitest';
+import type { Content, Kit, QuestionMeta } from '../../src/authoring/index.ts';
+import { checkQuestions, itemOf, shuffled, TOLERANCE_RULE, toleranceIn, type Answer } from '../../src/questions/index.ts';
+import { computeValue, printValue } from '../../src/tables/index.ts';
+import { certain, conditions } from '../tables/conditions.ts';
+
+const option = (of: string, extra: object = {}) => ({ value: { of, unit: undefined, ...extra }, why: `${of} ${JSON.stringify(extra)}` });
+const choice = (...options: object[]): QuestionMeta => ({ kind: 'choice', level: 1, options }) as unknown as QuestionMeta;
+const numeric = (of: string, extra: object = {}): QuestionMeta => ({ kind: 'numeric', level: 1, answer: { of, ...extra } }) as unknown as QuestionMeta;
+const drop = (pascals: number) => ({ drop: { value: pascals } });
+
+const content = { locate: (_: string, path: readonly PropertyKey[]) => ({ line: 1 + Number(path[1] ?? 0), column: path.length }) } as unknown as Content;
+const kitWith = (meta: QuestionMeta): Kit => ({ questions: new Map([['one', { meta, lesson: { file: 'questions/one.mdx' } }]]) }) as unknown as Kit;
+const codes = (meta: QuestionMeta) => checkQuestions(content, kitWith(meta), conditions).map(({ code }) => code);
+
+describe('the order of options', () => {
+  const items = ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h'];
+  it('holds all of them, and is the same each time', () => {
+    expect([...shuffled(items, 'why')].sort()).toEqual(items);
+    expect(shuffled(items, 'why')).toEqual(shuffled([...items], 'why'));
+  });
+  it('follows FNV-1a of 32 bits (RFC 9923: the empty text, "a" and "foobar" give 811c9dc5, e40c292c and bf9cf968)', () => {
+    // Two items stand in the order of the hashes of `0:seed` and `1:seed`.
+    const fnv = (text: string): bigint => [...text].reduce((hash, one) => BigInt.asUintN(32, (hash ^ BigInt(one.charCodeAt(0))) * 0x01000193n), 0x811c9dc5n);
+    expect([fnv(''), fnv('a'), fnv('foobar')]).toEqual([0x811c9dc5n, 0xe40c292cn, 0xbf9cf968n]);
+    for (const seed of ['why', 'same-reading', 'pressure-left', 'x']) {
+      const order = items.map((item, i) => ({ item, key: fnv(`${i}:${seed}`) })).sort((a, b) => (a.key < b.key ? -1 : 1));
+      expect(shuffled(items, seed)).toEqual(order.map(({ item }) => item));
+    }
+  });
+  it('puts the right one in every place, over many questions', () => {
+    const places = new Set(Array.from({ length: 200 }, (_, i) => shuffled(items, `question-${i}`).indexOf('a')));
+    expect(places.size).toBe(items.length);
+  });
+  it('is never the right one where order is the answer', () => {
+    const meta = { kind: 'ordering', level: 1, items: ['one', 'two', 'three'] } as QuestionMeta;
+    for (let i = 0; i < 60; i++) {
+      const item = itemOf(`order-${i}`, meta, conditions);
+      if (item.kind !== 'ordering') throw new Error('not an ordering');
+      expect(item.items).not.toEqual(item.rightOrder);
+      expect([...item.items].sort()).toEqual([...item.rightOrder].sort());
+    }
+  });
+});
+
+describe('the tolerance', () => {
+  const answerOf = (meta: QuestionMeta, of = conditions): Answer => {
+    const item = itemOf('one', meta, of);
+    if (item.kind !== 'numeric') throw new Error('not numeric');
+    return item.answer;
+  };
+  it('is told in words', () => expect(TOLERANCE_RULE).toContain('twice the standard uncertainty'));
+  it('of a temperature is twice the uncertainty with 0.2 K, added in squares', () => {
+    const { uncertainty } = computeValue(conditions, 'temperatureClear', { drop: 20_000 });
+    expect(answerOf(numeric('temperatureClear', drop(20_000))).tolerance).toBeCloseTo(2 * Math.hypot(uncertainty, 0.2), 9);
+    expect(answerOf(numeric('temperatureClear', drop(20_000)), certain).tolerance).toBeCloseTo(0.4, 9);
+  });
+  it('of anything else takes half a percent of it', () => {
+    const answer = answerOf(numeric('coolingClear', drop(20_000)), certain);
+    expect(answer.tolerance).toBeCloseTo(0.01 * answer.value!, 9);
+  });
+  it('is the author’s where one is given', () => {
+    expect(answerOf({ ...numeric('coolingClear'), tolerance: { value: 0.7 } } as unknown as QuestionMeta).tolerance).toBe(0.7);
+  });
+  it('is scaled with the unit of the answer, not shifted', () => {
+    const answer = answerOf(numeric('temperatureClear', { ...drop(20_000), unit: '°F' }), certain);
+    expect(answer.unit).toBe('°F');
+    expect(toleranceIn(answer)).toBeCloseTo(0.72, 9);
+  });
+});
+
+describe('what must not be asked', () => {
+  it('an answer that physics does not have', () => {
+    expect(codes(numeric('temperatureCloudy', drop(80_000)))).toEqual(['question-without-answer']);
+    expect(codes(numeric('temperatureCloudy', drop(20_000)))).toEqual([]);
+  });
+  it('an option that physics does not have', () => {
+    expect(codes(choice({ ...option('temperatureClear', drop(20_000)), right: true }, option('temperatureCloudy', drop(80_000))))).toContain('question-without-answer');
+  });
+  it('two options that read alike, as text or as numbers', () => {
+    expect(codes(choice({ text: 'drops', why: 'a', right: true }, { text: 'vapor', why: 'b' }, { text: 'vapor', why: 'c' }))).toEqual(['options-alike', 'options-alike']);
+    expect(codes(choice({ ...option('coolingClear', drop(20_000)), right: true }, option('coolingClear', { ...drop(20_000), humidity: { value: 0.97 } })))).toEqual(['options-alike', 'options-alike']);
+  });
+  it('a wrong option that is right within its tolerance', () => {
+    const near = choice({ ...option('temperatureClear', drop(20_000)), right: true }, option('temperatureClear', drop(20_250)), option('temperatureClear', drop(10_000)));
+    const findings = checkQuestions(content, kitWith(near), conditions);
+    expect(findings.map(({ code }) => code)).toEqual(['option-within-tolerance']);
+    expect(findings[0]).toMatchObject({ file: 'questions/one.mdx', line: 2 });
+    const printed = printValue('temperatureClear', computeValue(conditions, 'temperatureClear', { drop: 20_250 })).text;
+    expect(findings[0]!.what).toContain(printed);
+  });
+  it('and what may be', () => {
+    expect(codes(choice({ ...option('temperatureClear', drop(20_000)), right: true }, option('temperatureCloudy', drop(20_000)), option('roomTemperature')))).toEqual([]);
+    expect(codes({ kind: 'text', level: 2, rubric: [{ points: 2, text: 'drops' }] } as QuestionMeta)).toEqual([]);
+  });
+});
