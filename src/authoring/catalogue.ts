@@ -113,7 +113,30 @@ const FILES = {
   ),
   'file-too-large': why('Too large', 'The file exceeds the cap that keeps builds fast.', 'Divide it, or shorten it.'),
   'byte-order-mark': why('A byte order mark', 'The file begins with an invisible mark.', 'Save it as UTF-8 without BOM.'),
+  'hidden-character': why(
+    'A character that nobody sees',
+    'Control characters, spaces of no width and marks of direction make a text read other than it looks.',
+    'Remove it; retyping the word does so.',
+  ),
   'not-utf-8': why('Not UTF-8', 'The file is in another encoding.', 'Save it as UTF-8.'),
+};
+
+const READINGS = {
+  'readings-header': why(
+    'The header of a table of readings',
+    'A column or its unit is missing, unknown or given twice.',
+    'Write the header as `time (s),gauge (kPa),thermometer (°C)`.',
+  ),
+  'readings-value': why(
+    'A reading that is none',
+    'A cell is not a plain number within the instrument’s range, a row has too many or too few cells, or times do not rise.',
+    'Write one plain number in every column, with a decimal point.',
+  ),
+  'csv-formula': why(
+    'A formula in a table of readings',
+    'A cell begins with a sign that makes spreadsheets run it.',
+    'Write the number that it gives.',
+  ),
 };
 
 const REFERENCES = {
@@ -296,6 +319,7 @@ export const FINDINGS = {
   ...FIELDS,
   ...YAML_FILES,
   ...FILES,
+  ...READINGS,
   ...REFERENCES,
   ...LESSON_TEXT,
   ...QUESTIONS,

@@ -1,6 +1,7 @@
 /** A content folder, read and checked: plain data, quantities in SI. */
 import type { Place } from './findings.ts';
 import type { Lesson } from './lesson.ts';
+import type { RecordedReading } from './readings.ts';
 import type { Apparatus } from './schemas/apparatus.ts';
 import type { HazardMeta } from './schemas/hazard.ts';
 import type { KitMeta } from './schemas/kit.ts';
@@ -25,8 +26,8 @@ export interface Kit {
   readonly student: Lesson;
   readonly background: Lesson;
   readonly questions: ReadonlyMap<string, WithText<QuestionMeta>>;
-  /** text of the recorded readings, CSV, by class */
-  readonly readings: ReadonlyMap<string, string>;
+  /** recorded readings by class, each row one time, in SI */
+  readonly readings: ReadonlyMap<string, readonly RecordedReading[]>;
   /** names of the picture files beside the sheets */
   readonly pictures: readonly string[];
 }

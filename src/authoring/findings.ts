@@ -33,7 +33,12 @@ export function findingAt(file: string, place: Place, problem: Problem): Finding
 
 /** One line for people and editors: `file:line:column: what; instead`. */
 export function formatFinding(finding: Finding): string {
-  return `${finding.file}:${finding.line}:${finding.column}: ${finding.what}; ${finding.instead}`;
+  return oneLine(`${finding.file}:${finding.line}:${finding.column}: ${finding.what}; ${finding.instead}`);
+}
+
+/** Names of files and quoted text may hold signs that a terminal obeys. */
+function oneLine(text: string): string {
+  return text.replace(/[\u0000-\u001f\u007f-\u009f\u2028-\u202e\u2066-\u2069]/g, '\ufffd');
 }
 
 /** By file, then place, then code; exact repetitions dropped. Order does not depend on the locale. */

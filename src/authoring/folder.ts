@@ -2,7 +2,7 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, join, resolve } from 'node:path';
 import { findingAt, START, type Finding, type Problem } from './findings.ts';
-import { NAME } from './names.ts';
+import { NAME, RESERVED } from './names.ts';
 import { kindOfFile, propose, type FileKind } from './plan.ts';
 
 /** One file of a content folder. */
@@ -73,15 +73,16 @@ async function readOne(directory: string, root: string, path: readonly string[],
   }
   const { kind, name, kit } = found;
   for (const part of [name, kit]) {
-    if (part === undefined || NAME.test(part)) continue;
+    if (part === undefined || (NAME.test(part) && !RESERVED.test(part))) continue;
     const slug = part
       .toLowerCase()
       .replace(/[^a-z0-9]+/g, '-')
       .replace(/^-|-$/g, '');
+    const free = RESERVED.test(slug) ? `the-${slug}` : slug;
     refuse(path, {
       code: 'bad-name',
-      what: `\`${part}\` is not of the form of a name`,
-      instead: `rename it${slug === '' ? '' : ` to \`${slug}\``}: lowercase letters, digits and hyphens`,
+      what: RESERVED.test(part) ? `\`${part}\` is the name of a device to Windows` : `\`${part}\` is not of the form of a name`,
+      instead: `rename it${free === '' ? '' : ` to \`${free}\``}: lowercase letters, digits and hyphens`,
     });
     return undefined;
   }

@@ -1,4 +1,5 @@
 /** A lesson's text, parsed and checked: what the rooms above turn into pages. */
+import type { FindingCode } from './catalogue.ts';
 import type { ReferenceKind } from './fields.ts';
 import { sortFindings, START, type Finding, type Place } from './findings.ts';
 import { arrange } from './lesson/arrange.ts';
@@ -7,9 +8,10 @@ import { partFrontMatter } from './lesson/front-matter.ts';
 import { IMAGE_FILE } from './lesson/links.ts';
 import { checkMarkdown } from './lesson/markdown.ts';
 import { isComponent, isParent, plainText, type LessonNode, type Root } from './lesson/nodes.ts';
-import { parseTree, tooDeep } from './lesson/processor.ts';
+import { tooDeep } from './lesson/processor.ts';
+import { readTree } from './lesson/read-tree.ts';
 import { slowPart } from './lesson/slow.ts';
-import { lessonSource, placeOf, type LessonSource } from './lesson/source.ts';
+import { lessonSource, placeOf, type LessonSource, type PlacedTyped } from './lesson/source.ts';
 import type { SheetKind, Vocabulary } from './vocabulary.ts';
 import { readYaml, type YamlSource } from './yaml.ts';
 
@@ -54,6 +56,8 @@ export interface LessonResult {
   readonly lesson: Lesson | undefined;
   /** names that the text refers to, also where the rest of it is wrong */
   readonly references: readonly PlacedReference[];
+  /** quantities typed into the text, each of which is also a finding */
+  readonly typed: readonly PlacedTyped[];
   /** undefined where there is none */
   readonly frontMatter: YamlSource | undefined;
   readonly findings: readonly Finding[];
@@ -63,6 +67,8 @@ export interface LessonResult {
 export const LONGEST_LESSON = 64 * 1024;
 /** Lists, quotes and components in each other, the paragraph included. */
 const DEEPEST = 16;
+/** Findings about where a thing stands in others. */
+const ABOUT_PLACE: readonly FindingCode[] = ['component-placement', 'component-children', 'heading-level'];
 /** Kinds whose fields stand above their text. */
 const WITH_FRONT_MATTER: readonly SheetKind[] = ['question', 'hazard', 'misconception'];
 
@@ -80,7 +86,7 @@ export function parseLesson(text: string, file: string, kind: SheetKind, vocabul
   if (problems.length === 0) checkFrontMatter(source, kind, frontMatter);
 
   const parts = { components: [] as PlacedComponent[], headings: [] as PlacedHeading[], references: [] as PlacedReference[] };
-  const tree = readTree(source);
+  const { tree, whole } = treeOf(source);
   if (tree !== undefined) {
     arrange(tree, vocabulary);
     walk(tree, [], (node, ancestors) => {
@@ -92,9 +98,11 @@ export function parseLesson(text: string, file: string, kind: SheetKind, vocabul
       if (node.type === 'heading') collectHeading(source, node, parts.headings);
     });
   }
-  const findings = sortFindings([...source.findings, ...(frontMatter?.findings ?? [])]);
+  // Where a tag was unreadable, what it would have enclosed or stood in is not known.
+  const certain = source.findings.filter(({ code }) => whole || !ABOUT_PLACE.includes(code));
+  const findings = sortFindings([...certain, ...(frontMatter?.findings ?? [])]);
   const lesson = tree === undefined || source.findings.length > 0 ? undefined : { file, kind, tree, ...parts };
-  return { lesson, references: parts.references, frontMatter, findings };
+  return { lesson, references: parts.references, typed: source.typed, frontMatter, findings };
 }
 
 function checkFrontMatter(source: LessonSource, kind: SheetKind, frontMatter: YamlSource | undefined): void {
@@ -113,7 +121,8 @@ function checkFrontMatter(source: LessonSource, kind: SheetKind, frontMatter: Ya
     });
 }
 
-function readTree(source: LessonSource): Root | undefined {
+/** The tree, and whether all of the text is in it. */
+function treeOf(source: LessonSource): { readonly tree: Root | undefined; readonly whole: boolean } {
   const { text } = source;
   if (text.length > LONGEST_LESSON) {
     source.report(START, {
@@ -121,17 +130,16 @@ function readTree(source: LessonSource): Root | undefined {
       what: `the text is longer than ${LONGEST_LESSON / 1024} kB`,
       instead: 'divide it',
     });
-    return undefined;
+    return { tree: undefined, whole: false };
   }
   const slow = slowPart(text);
   if (slow !== undefined) {
     source.report(source.at(slow), tooDeep());
-    return undefined;
+    return { tree: undefined, whole: false };
   }
-  const parsed = parseTree(text);
-  if ('tree' in parsed) return parsed.tree;
-  source.report(parsed.place, parsed.problem);
-  return undefined;
+  const { tree, problems } = readTree(text);
+  for (const { place, problem } of problems) source.report(place, problem);
+  return { tree, whole: problems.length === 0 };
 }
 
 function walk(

@@ -2,8 +2,11 @@
 import type { z } from 'zod';
 import type { Content, Kit, WithText } from './content.ts';
 import { findingAt, sortFindings, START, type Finding } from './findings.ts';
-import { readFolder, type ContentFile } from './folder.ts';
+import { readFolder, type ContentFile, type Folder } from './folder.ts';
+import { hiddenCharacters } from './hidden.ts';
 import { parseLesson, type Lesson, type LessonResult } from './lesson.ts';
+import { proposeValues } from './propose.ts';
+import { readReadings, type RecordedReading } from './readings.ts';
 import { REQUIRED, REQUIRED_IN_KIT } from './plan.ts';
 import { checkReferences } from './references.ts';
 import { checkData } from './schema.ts';
@@ -33,14 +36,18 @@ export interface LoadedFile extends ContentFile {
  * @param vocabulary of lesson text and of questions' values
  */
 export async function loadContent(directory: string, vocabulary: Vocabulary): Promise<Loaded> {
-  const folder = await readFolder(directory);
-  const findings = [...folder.findings];
+  return loadFolder(await readFolder(directory), vocabulary);
+}
+
+/** Checks a folder that was read, and assembles it: pure. */
+export function loadFolder(folder: Folder, vocabulary: Vocabulary): Loaded {
+  const findings = [...folder.findings, ...folder.files.flatMap(({ file, text }) => hiddenCharacters(file, text ?? ''))];
   const schemaOf = schemasOf(vocabulary);
   const files = folder.files.map((file) => loadFile(file, vocabulary, schemaOf, findings));
   findings.push(...missingFiles(folder.root, files));
   findings.push(...checkReferences(folder.root, files, findings.length === 0));
   const content = findings.length === 0 ? assemble(folder.root, files) : undefined;
-  return { content, findings: sortFindings(findings) };
+  return { content, findings: sortFindings(proposeValues(findings, files, vocabulary)) };
 }
 
 type Schemas = Readonly<Partial<Record<ContentFile['kind'], z.ZodType>>>;
@@ -63,13 +70,17 @@ function schemasOf(vocabulary: Vocabulary): Schemas {
 
 function loadFile(file: ContentFile, vocabulary: Vocabulary, schemaOf: Schemas, findings: Finding[]): LoadedFile {
   const { text, kind } = file;
-  if (text === undefined || kind === 'picture' || kind === 'readings')
-    return { ...file, yaml: undefined, data: undefined, lesson: undefined };
+  if (text === undefined || kind === 'picture') return { ...file, yaml: undefined, data: undefined, lesson: undefined };
+  if (kind === 'readings') {
+    const read = readReadings(text, file.file);
+    findings.push(...read.findings);
+    return { ...file, yaml: undefined, data: read.readings, lesson: undefined };
+  }
   const lesson = isSheetKind(kind) ? parseLesson(text, file.file, kind, vocabulary) : undefined;
   const yaml = lesson === undefined ? readYaml(text, file.file) : lesson.frontMatter;
   findings.push(...(lesson?.findings ?? yaml?.findings ?? []));
   const schema = schemaOf[kind];
-  if (schema === undefined || yaml === undefined || yaml.findings.length > 0) return { ...file, yaml, data: undefined, lesson };
+  if (schema === undefined || yaml?.data === undefined) return { ...file, yaml, data: undefined, lesson };
   const checked = checkData(schema, yaml.data, file.file, yaml.locate);
   findings.push(...checked.findings);
   return { ...file, yaml, data: checked.data, lesson };
@@ -102,7 +113,7 @@ function assemble(root: string, files: readonly LoadedFile[]): Content {
     student: lessonOf(of('student', kit)[0]),
     background: lessonOf(of('background', kit)[0]),
     questions: withText('question', kit),
-    readings: new Map(of('readings', kit).map(({ name, text = '' }) => [name, text])),
+    readings: new Map(of('readings', kit).map(({ name, data }) => [name, data as readonly RecordedReading[]])),
     pictures: of('picture', kit).map(({ file }) => file.slice(file.lastIndexOf('/') + 1)),
   });
   const places = new Map(files.map(({ file, yaml }) => [file, yaml]));

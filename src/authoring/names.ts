@@ -3,6 +3,9 @@
 /** The form of every name that a contributor gives: a file's, a folder's, an objective's. */
 export const NAME = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 
+/** Names that Windows keeps for devices: no file can be called that there. */
+export const RESERVED = /^(?:con|prn|aux|nul|com[1-9]|lpt[1-9])$/;
+
 /** Letters that a shortened name must have in common with the whole to count as near. */
 const SHORTEST_BEGINNING = 4;
 

@@ -14,6 +14,7 @@ import {
 } from 'yaml';
 import { findingAt, START, type Finding, type Place } from './findings.ts';
 import type { FindingCode } from './catalogue.ts';
+import { hiddenProblem, holdsHidden } from './hidden.ts';
 
 /** What one YAML text says. */
 export interface YamlSource {
@@ -57,7 +58,8 @@ export function readYaml(text: string, file: string, firstLine = 1): YamlSource 
   if (document.errors.some((error) => STACK.test(error.message))) return tooDeep();
   const findings = document.errors.map((error) => findingAt(file, at(error.pos[0]), explain(error)));
   findings.push(...refused(document, file, at));
-  if (findings.length > 0) return unreadable(findings);
+  // A field given twice leaves no doubt about the others.
+  if (findings.some(({ code }) => code !== 'yaml-duplicate-key')) return unreadable(findings);
 
   const data: unknown = document.toJS({ maxAliasCount: 0 });
   if (data === null || data === undefined) {
@@ -65,7 +67,7 @@ export function readYaml(text: string, file: string, firstLine = 1): YamlSource 
       findingAt(file, top, { code: 'yaml-syntax', what: 'there are no fields', instead: 'write the fields of this kind of file' }),
     ]);
   }
-  return { file, data, locate: (path, part = 'value') => placeOf(document, path, part, at, top), findings: [] };
+  return { file, data, locate: (path, part = 'value') => placeOf(document, path, part, at, top), findings };
 }
 
 function explain(error: YAMLError): { code: FindingCode; what: string; instead: string } {
@@ -105,6 +107,11 @@ function refused(document: Document.Parsed, file: string, at: (offset: number) =
     if (isAlias(node))
       add(node.range?.[0], 'yaml-anchor', `\`*${node.source}\` repeats what stands elsewhere`, 'write the value out');
     else if (isNode(node)) {
+      // Those that are not escaped are found in the file's text.
+      if (isScalar(node) && typeof node.value === 'string' && holdsHidden(node.value) && !holdsHidden(node.source ?? '')) {
+        const { code, what, instead } = hiddenProblem(node.value);
+        add(node.range?.[0], code, what, instead);
+      }
       if (node.anchor !== undefined)
         add(node.range?.[0], 'yaml-anchor', `\`&${node.anchor}\` names a value for repetition`, 'remove it and write values out');
       // Maps and lists carry these tags without being written with them.

@@ -29,6 +29,8 @@ export async function buildSite(book: Book, { root, site, teachers }: Folders): 
   await mkdir(workshop, { recursive: true });
   try {
     const made = join(workshop, 'site');
+    // Astro runs its page program below the working folder, and it finds its packages only inside the project.
+    process.chdir(root);
     (globalThis as { lapsebook?: Book }).lapsebook = book;
     await build({ root, outDir: made, cacheDir: join(workshop, 'cache'), logLevel: 'error', site: book.address });
     const pack = join(workshop, TEACHERS);

@@ -34,7 +34,7 @@ export interface StaticServer {
 export function staticServer(folder: string, { live = false, base = '/' } = {}): StaticServer {
   const listeners = new Set<ServerResponse>();
   const server = createServer(async (request, response) => {
-    const path = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname);
+    const path = pathOf(request.url);
     if (live && path === NEWS) {
       response.writeHead(200, { 'content-type': 'text/event-stream', 'cache-control': 'no-store' });
       response.write('retry: 500\n\n');
@@ -69,6 +69,16 @@ const listening = (page: string): string =>
 function allowing(policy: string): string {
   const others = policy.split(';').map((rule) => rule.trim()).filter((rule) => rule !== '' && !/^(script|connect)-src/.test(rule));
   return [...others, "script-src 'self'", "connect-src 'self'"].join('; ');
+}
+
+/** The path that was asked for; as it stands where its escapes are broken, which finds nothing. */
+function pathOf(url = '/'): string {
+  const { pathname } = new URL(`http://localhost${url}`);
+  try {
+    return decodeURIComponent(pathname);
+  } catch {
+    return pathname;
+  }
 }
 
 async function fileAt(folder: string, path: string): Promise<{ path: string; redirect: boolean } | undefined> {

@@ -9,7 +9,7 @@ export function flameGate(_: Content, plan: KitPlan): Finding[] {
   return [...withoutEnd(plan), ...withVapor(plan)];
 }
 
-function withoutEnd({ steps, particles, kit, atStep, inKit }: KitPlan): Finding[] {
+function withoutEnd({ steps, particles, apparatus, kit, atStep, inKit }: KitPlan): Finding[] {
   const lit = steps.filter(({ action }) => action === 'light');
   const problem = (what: string) =>
     ({
@@ -36,6 +36,9 @@ function withoutEnd({ steps, particles, kit, atStep, inKit }: KitPlan): Finding[
         problem(`\`${kit.meta.particles[burning] ?? ''}\` burns, and no step of the run sheet puts it out`),
       ),
     );
+  }
+  if (BURNS.some((tag) => apparatus.uses.includes(tag)) && lit.length === 0 && !steps.some(({ action }) => action === 'extinguish')) {
+    findings.push(inKit(['apparatus'], problem(`apparatus \`${kit.meta.apparatus}\` burns, and no step of the run sheet puts it out`)));
   }
   return findings;
 }

@@ -25,7 +25,7 @@ export function hazardGate(content: Content, plan: KitPlan): Finding[] {
 }
 
 /** Every tag that the kit brings in, and where it comes from. */
-function hazardsOf({ kit, apparatus, particles, drops, way }: KitPlan): Map<HazardTag, string> {
+function hazardsOf({ kit, apparatus, particles, steps, drops, way }: KitPlan): Map<HazardTag, string> {
   const found = new Map<HazardTag, string>();
   const add = (tag: HazardTag | 'none', origin: string): void => {
     if (tag !== 'none' && !found.has(tag)) found.set(tag, origin);
@@ -33,6 +33,7 @@ function hazardsOf({ kit, apparatus, particles, drops, way }: KitPlan): Map<Haza
   for (const tag of apparatus.uses) add(tag, `apparatus ${kit.meta.apparatus}`);
   if (apparatus.vessel.material === 'glass') add('glass', 'the vessel’s material');
   for (const [i, { uses }] of particles.entries()) for (const tag of uses) add(tag, `particles ${kit.meta.particles[i] ?? ''}`);
+  if (steps.some(({ action }) => action === 'light')) add('flame', 'a step lights something');
   if (drops.some(({ size }) => size > 0))
     add(way, way === 'evacuated' ? 'the pump takes air out' : 'the vessel is under pressure before release');
   return found;

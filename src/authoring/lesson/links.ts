@@ -20,6 +20,8 @@ export function linkProblem(address: string): Problem | undefined {
     return refuse(`addresses with \`${scheme}:\` are refused`, 'write a relative address, `https:` or `mailto:`');
   if (scheme !== undefined && !SCHEME.test(address))
     return refuse(`the address \`${shown(address)}\` hides its scheme`, 'write it plainly');
+  if (/^\/(?!\/)/.test(plain))
+    return refuse(`\`${shown(address)}\` begins at the root of the server`, 'write an address relative to this page: the site may stand in a folder');
   if (/^\/\//.test(plain)) return refuse('the address leaves its scheme open', `write \`https:${shown(address)}\``);
   return undefined;
 }

@@ -1,10 +1,12 @@
 /** The Markdown of a lesson: what sheets show, and nothing that a page should not hold. */
 import type { Problem } from '../findings.ts';
 import type { SheetKind } from '../vocabulary.ts';
+import { hiddenProblem, holdsHidden } from '../hidden.ts';
 import { checkFormula } from './formulas.ts';
 import { imageProblem, linkProblem } from './links.ts';
-import { isComponent, type LessonNode } from './nodes.ts';
+import type { LessonNode } from './nodes.ts';
 import { placeOf, placeOfPart, written, type LessonSource } from './source.ts';
+import { checkProse, vouchedFor } from './prose.ts';
 import { typedInFormula, typedProblem, typedQuantities } from './typed-quantities.ts';
 
 const PLAIN = new Set<LessonNode['type']>([
@@ -42,10 +44,14 @@ export function checkMarkdown(source: LessonSource, node: LessonNode, ancestors:
           instead: 'put it in backquotes if it is meant to be shown',
         });
       }
-      checkTyped(source, node, ancestors);
+      // Those that are not spelled with entities are found in the file's text.
+      if (holdsHidden(node.value) && !holdsHidden(written(source, node))) refuse(hiddenProblem(node.value));
       return;
-    case 'inlineCode':
-      checkTyped(source, node, ancestors);
+    case 'paragraph':
+    case 'tableCell':
+      return checkProse(source, node, ancestors);
+    case 'code':
+      for (const { text, index } of typedQuantities(node.value)) source.reportTyped(placeOfPart(source, node, text, index), text);
       return;
     case 'math':
     case 'inlineMath':
@@ -59,8 +65,11 @@ export function checkMarkdown(source: LessonSource, node: LessonNode, ancestors:
       }
       return;
     case 'link':
+      checkAside(source, node, node.title);
       return refuse(linkProblem(node.url));
     case 'image':
+      checkAside(source, node, node.alt);
+      checkAside(source, node, node.title);
       if (!KIT_SHEETS.includes(kind))
         return refuse({
           code: 'image-address',
@@ -79,7 +88,7 @@ export function checkMarkdown(source: LessonSource, node: LessonNode, ancestors:
     case 'heading':
       if (node.depth === 1)
         refuse({ code: 'heading-level', what: 'a heading has the level of the title', instead: 'begin it with `##`' });
-      return;
+      return checkProse(source, node, ancestors);
     case 'html':
       return refuse({ code: 'raw-html', what: 'this is raw HTML', instead: 'write it in Markdown or with a component' });
     case 'mdxFlowExpression':
@@ -103,17 +112,11 @@ export function checkMarkdown(source: LessonSource, node: LessonNode, ancestors:
 
 const NAMES: Readonly<Partial<Record<string, string>>> = { footnoteDefinition: 'a footnote', footnoteReference: 'a footnote' };
 
-/** A quantity is stated, computed, or the name of a file or page. */
-function vouchedFor(ancestors: readonly LessonNode[]): boolean {
-  return ancestors.some((one) => isComponent(one) && (one.name === 'Given' || one.name === 'Value'));
-}
-
-function checkTyped(
-  source: LessonSource,
-  node: Extract<LessonNode, { type: 'text' | 'inlineCode' }>,
-  ancestors: readonly LessonNode[],
-): void {
-  if (vouchedFor(ancestors)) return;
-  for (const { text, index } of typedQuantities(node.value))
-    source.report(placeOfPart(source, node, text, index), typedProblem(text));
+/** Words read with a picture or link: components cannot stand in them. */
+function checkAside(source: LessonSource, node: LessonNode, text: string | null | undefined): void {
+  for (const typed of typedQuantities(text ?? ''))
+    source.report(
+      placeOfPart(source, node, typed.text),
+      typedProblem(typed.text, 'move the number into the text, with `<Value>` or `<Given>`'),
+    );
 }

@@ -6,7 +6,8 @@ import remarkMdx from 'remark-mdx';
 import remarkParse from 'remark-parse';
 import { unified } from 'unified';
 import { VFileMessage } from 'vfile-message';
-import type { Place, Problem } from '../findings.ts';
+import { START, type Place, type Problem } from '../findings.ts';
+import { culpritOf, placeAt, type Culprit } from './culprit.ts';
 
 /**
  * Stands in for the JavaScript parser that the syntax asks for: any code is refused whatever it says,
@@ -37,14 +38,23 @@ const processor = unified()
   .use(remarkMdx, { acorn: READS_NO_CODE as never })
   .freeze();
 
+/** Why a text cannot be read, and the tag or brace that is to blame. */
+export interface Unreadable {
+  readonly place: Place;
+  readonly problem: Problem;
+  /** undefined where no part of the text is to blame */
+  readonly culprit: Culprit | undefined;
+}
+
 /** The tree of the text, or why and where it cannot be read. */
-export function parseTree(text: string): { readonly tree: Root } | { readonly place: Place; readonly problem: Problem } {
+export function parseTree(text: string): { readonly tree: Root } | Unreadable {
   try {
     return { tree: processor.parse(text) };
   } catch (error) {
-    if (error instanceof RangeError) return { place: { line: 1, column: 1 }, problem: tooDeep() };
+    if (error instanceof RangeError) return { place: START, problem: tooDeep(), culprit: undefined };
     if (!(error instanceof VFileMessage)) throw error;
-    return { place: placeOfMessage(error, text), problem: explain(error) };
+    const culprit = culpritOf(error, text);
+    return { place: placeOfMessage(error, text, culprit), problem: explain(error), culprit };
   }
 }
 
@@ -57,26 +67,11 @@ export function tooDeep(): Problem {
   };
 }
 
-function placeOfMessage(message: VFileMessage, text: string): Place {
-  // Unclosed tags are reported without a place, save in words.
-  const inWords = /\((\d+):(\d+)/.exec(message.reason);
-  if (message.ruleId === 'end-tag-mismatch' && inWords) return { line: Number(inWords[1]), column: Number(inWords[2]) };
-  // An open brace is reported where the text ends.
-  const open = /expression/.test(message.reason) ? openBrace(text) : undefined;
-  return open ?? { line: message.line ?? 1, column: message.column ?? 1 };
-}
-
-/** The first brace that nothing closes. */
-function openBrace(text: string): Place | undefined {
-  const open: number[] = [];
-  for (const { 0: sign, index } of text.matchAll(/\\.|[{}]/gs)) {
-    if (sign === '{') open.push(index);
-    else if (sign === '}') open.pop();
-  }
-  const first = open[0];
-  if (first === undefined) return undefined;
-  const lines = text.slice(0, first).split('\n');
-  return { line: lines.length, column: (lines.at(-1)?.length ?? 0) + 1 };
+function placeOfMessage(message: VFileMessage, text: string, culprit: Culprit | undefined): Place {
+  const { line = 1, column = 1 } = message;
+  // Unclosed tags are reported without a place, and open braces, tags and quotes where the text ends.
+  const elsewhere = message.ruleId === 'end-tag-mismatch' || /expression|end of file/.test(message.reason);
+  return elsewhere && culprit !== undefined ? placeAt(text, culprit.start) : { line, column };
 }
 
 function explain(message: VFileMessage): Problem {
@@ -91,6 +86,11 @@ function explain(message: VFileMessage): Problem {
   }
   if (message.ruleId === 'unexpected-empty-expression')
     return { code: 'expression', what: 'empty braces stand among the attributes', instead: 'remove them' };
+  const html = /closing tag for `<(?<name>[a-z][\w-]*)/.exec(reason)?.groups?.['name'];
+  if (message.ruleId === 'end-tag-mismatch' && html !== undefined)
+    return html.toLowerCase() === 'script'
+      ? { code: 'script', what: 'a script begins here', instead: 'remove it: lessons hold no code' }
+      : { code: 'raw-html', what: `\`<${html}>\` is raw HTML`, instead: 'write it in Markdown or with a component' };
   if (message.ruleId === 'end-tag-mismatch')
     return {
       code: 'lesson-syntax',
@@ -99,6 +99,8 @@ function explain(message: VFileMessage): Problem {
     };
   if (/expression/.test(reason))
     return { code: 'lesson-syntax', what: 'a `{` is not closed', instead: 'write `\\{` for the sign itself' };
+  if (message.ruleId === 'unexpected-closing-slash')
+    return { code: 'lesson-syntax', what: 'this closes a component that is not open here', instead: 'remove it, or open the component before it' };
   return {
     code: 'lesson-syntax',
     what: `this is not readable as lesson text (${reason})`,

@@ -1,5 +1,6 @@
 /** A lesson's source, for finding the place of what the tree only quotes. */
 import { findingAt, START, type Finding, type Place, type Problem } from '../findings.ts';
+import { typedProblem } from './typed-quantities.ts';
 
 /** What every check of lesson text needs: where it is, and where to put what it finds. */
 export interface LessonSource {
@@ -8,7 +9,15 @@ export interface LessonSource {
   /** the place of an offset in `text` */
   readonly at: (offset: number) => Place;
   readonly report: (place: Place, problem: Problem) => void;
+  /** a quantity that stands in the text with no source and no computation */
+  readonly reportTyped: (place: Place, text: string) => void;
   readonly findings: readonly Finding[];
+  readonly typed: readonly PlacedTyped[];
+}
+
+/** A quantity typed into the text. */
+export interface PlacedTyped extends Place {
+  readonly text: string;
 }
 
 /** Anything with a place in the text. */
@@ -21,6 +30,7 @@ export function lessonSource(file: string, text: string): LessonSource {
   const starts = [0];
   for (let i = text.indexOf('\n'); i >= 0; i = text.indexOf('\n', i + 1)) starts.push(i + 1);
   const findings: Finding[] = [];
+  const typed: PlacedTyped[] = [];
   return {
     file,
     text,
@@ -30,7 +40,12 @@ export function lessonSource(file: string, text: string): LessonSource {
       return { line, column: offset - (starts[line - 1] ?? 0) + 1 };
     },
     report: (place, problem) => findings.push(findingAt(file, place, problem)),
+    reportTyped: (place, text) => {
+      findings.push(findingAt(file, place, typedProblem(text)));
+      typed.push({ ...place, text });
+    },
     findings,
+    typed,
   };
 }
 
