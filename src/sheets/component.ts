@@ -20,6 +20,6 @@ export interface Scene {
 
 export interface Component {
   readonly spec: ComponentSpec;
-  /** @param children the enclosed text, drawn; empty for components that enclose none */
-  readonly draw: (attributes: Attributes, children: Raw, scene: Scene) => Raw;
+  /** @param children draws the enclosed text: what is not asked for leaves no trace, such as a table in the list of tables */
+  readonly draw: (attributes: Attributes, children: () => Raw, scene: Scene) => Raw;
 }

@@ -35,7 +35,7 @@ function handlersOf(drawing: Drawing): Handlers {
     const name = node.data?.component ?? '';
     const kind = drawing.components.get(name);
     if (kind === undefined) throw new Error(`there is no component ${name}: lessons are checked when content is loaded`);
-    const inside = raw(serialize({ type: 'root', children: childrenOf(state, node) }));
+    const inside = (): Raw => raw(serialize({ type: 'root', children: childrenOf(state, node) }));
     return verbatim(kind.draw(node.data?.attributes ?? {}, inside, drawing.scene).html);
   });
   return {

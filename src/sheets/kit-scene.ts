@@ -1,5 +1,5 @@
 /** The scene in which the lessons of one kit are drawn: its conditions, its content, what it brings in. */
-import { type Content, type Lesson } from '../authoring/index.ts';
+import type { Content, Kit, Lesson } from '../authoring/index.ts';
 import { tableKind, type Attributes } from '../tables/index.ts';
 import { COMPONENTS } from './components/index.ts';
 import type { Scene } from './component.ts';
@@ -8,11 +8,13 @@ import { drawHazardAside, drawMisconceptionAside } from './asides.ts';
 import type { Setting } from './html/table.ts';
 import { html, type Raw } from './html/text.ts';
 import type { MathStyles } from './math.ts';
+import { drawQuestion } from './question-view.ts';
 import { shortCitation } from './reference.ts';
 
 /** Where the lessons of a kit are drawn. */
 export interface Place {
   readonly content: Content;
+  readonly kit: Kit;
   readonly setting: Setting;
   readonly math: MathStyles;
   /** From a page that shows the text to the list of sources, ending in `#`. */
@@ -67,8 +69,10 @@ export function drawSheet(place: Place, lesson: Lesson, options: { readonly teac
         }
         case 'source':
           return html`<a class="cite" href="${place.sourceList}${id}">${shortCitation(known(content.sources, id))}</a>`;
-        case 'question':
-          return html`<p class="question-link"><a href="../questions/index.html#question-${id}">${id}</a></p>`;
+        case 'question': {
+          const { meta, lesson: text } = known(place.kit.questions, id);
+          return drawQuestion(id, meta, setting, nested(text, 2));
+        }
       }
     },
   };

@@ -50,7 +50,7 @@ export function tablesJson(id: string, version: string, conditions: Conditions, 
     start: { pressure: state.startPressure, temperature: state.startTemperature, relativeHumidity: state.startHumidity },
     tables: tables.map((table) => {
       const kind = kindOf(table);
-      return dataOf(table.id, table.sheet, computeTable(kind, conditions, { ...tableRequestOf(kind, table.attributes), columns: undefined }));
+      return dataOf(`${table.sheet}-${table.id}`, table.sheet, computeTable(kind, conditions, { ...tableRequestOf(kind, table.attributes), columns: undefined }));
     }),
   };
   return `${JSON.stringify(data, undefined, 1)}\n`;

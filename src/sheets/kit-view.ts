@@ -17,7 +17,7 @@ import { sourceView } from './reference.ts';
 export function placeOf(content: Content, kit: Kit, math: MathStyles, sourceList = KIT_SOURCE_LIST): Place {
   const conditions = conditionsOf(content, kit);
   const style = NUMBER_STYLES[kit.meta.language ?? content.site.language];
-  return { content, math, sourceList, setting: { conditions, computedFor: computedFor(conditions, style), style } };
+  return { content, kit, math, sourceList, setting: { conditions, computedFor: computedFor(conditions, style), style } };
 }
 
 /** A kit as the pages show it. */

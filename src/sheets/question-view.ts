@@ -3,7 +3,7 @@ import type { QuestionMeta } from '../authoring/index.ts';
 import { itemOf, TOLERANCE_RULE, toleranceIn, type Answer, type Item, type Option } from '../questions/index.ts';
 import { DISPLAY_UNITS, formatNumber, type NumberStyle } from '../tables/index.ts';
 import type { OptionView, QuestionView } from './book.ts';
-import { html, NOTHING, type Raw } from './html/text.ts';
+import { html, NOTHING, raw, type Raw } from './html/text.ts';
 import type { Setting } from './html/table.ts';
 import { renderValue } from './html/value.ts';
 
@@ -24,6 +24,13 @@ export function questionView(
     answer: answerOf(item, options, setting).html,
     solution: text.solution.html,
   };
+}
+
+/** A question inside a sheet: its stem and options, and where it stands among the others. */
+export function drawQuestion(id: string, meta: QuestionMeta, setting: Setting, stem: Raw): Raw {
+  const options = optionsOf(itemOf(id, meta, setting.conditions, setting.style), setting);
+  const list = options.length === 0 ? NOTHING : html`<ul class="options">${options.map(({ letter, html: text }) => html`<li><span class="letter">${letter}</span><span>${raw(text)}</span></li>`)}</ul>`;
+  return html`<section class="asked">${stem}${list}<p class="whole-sheet"><a href="../questions/index.html#question-${id}">Among the questions of this kit</a></p></section>`;
 }
 
 function optionsOf(item: Item, setting: Setting): OptionView[] {

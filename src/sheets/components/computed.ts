@@ -45,6 +45,6 @@ export const given: Component = {
   spec: { name: 'Given', placement: 'inline', children: 'inline', allowedIn: EVERYWHERE, attributes: z.strictObject({ source: reference('source').optional() }) },
   draw: (attributes, children, scene) => {
     const source = attributes['source'] as string | undefined;
-    return html`<span class="given">${children}</span>${source === undefined ? NOTHING : html` ${scene.draw('source', source)}`}`;
+    return html`<span class="given">${children()}</span>${source === undefined ? NOTHING : html` ${scene.draw('source', source)}`}`;
   },
 };

@@ -43,7 +43,7 @@ export const step: Component = {
       expect === undefined ? NOTHING : html`<span class="look">${EXPECTED[expect]}</span>`,
     ];
     const margin = drop === undefined && expect === undefined ? NOTHING : html`<p class="readings">${readings}</p>`;
-    return html`<section class="step step-${action}" id="${scene.nextId('step', undefined)}"><p class="clock"><time>${minutes} min</time></p>${margin}<div class="deed"><h3>${title}</h3>${children}</div></section>`;
+    return html`<section class="step step-${action}" id="${scene.nextId('step', undefined)}"><p class="clock"><time datetime="PT${Math.floor(at / 60)}M${at % 60}S">${minutes} min</time></p>${margin}<div class="deed"><h3>${title}</h3>${children()}</div></section>`;
   },
 };
 
@@ -60,7 +60,7 @@ function part(name: 'Predict' | 'Observe' | 'Explain'): Component {
     draw: (attributes, children) => {
       const lines = (attributes['lines'] as number | undefined) ?? LINES[key];
       const room = lines === 0 ? NOTHING : html`<div class="lines lines-${lines}" aria-hidden="true"></div>`;
-      return html`<section class="${key}"><h2>${(attributes['title'] as string | undefined) ?? name}</h2>${children}${room}</section>`;
+      return html`<section class="${key}"><h2>${(attributes['title'] as string | undefined) ?? name}</h2>${children()}${room}</section>`;
     },
   };
 }
@@ -71,5 +71,5 @@ export const explain = part('Explain');
 
 export const teacherOnly: Component = {
   spec: { name: 'TeacherOnly', placement: 'block', children: 'block', allowedIn: ['run', 'student', 'background', 'question'], attributes: z.strictObject({}) },
-  draw: (_, children, { teachers }) => (teachers ? html`<div class="teacher-only">${children}</div>` : NOTHING),
+  draw: (_, children, { teachers }) => (teachers ? html`<div class="teacher-only">${children()}</div>` : NOTHING),
 };
