@@ -19,8 +19,11 @@ export interface Drawing {
 
 /** The text of a lesson as HTML. */
 export function drawLesson({ tree }: Lesson, drawing: Drawing): Raw {
-  return raw(serialize(toHast(tree as Root, { handlers: handlersOf(drawing) }) as HastRoot));
+  return raw(withoutGaps(serialize(toHast(tree as Root, { handlers: handlersOf(drawing) }) as HastRoot)));
 }
+
+/** Citations stand in the margin of a wide page: the space before one would part a word from its full stop. The stylesheet gives it back. */
+const withoutGaps = (markup: string): string => markup.replace(/ (<a class="cite")/g, '$1');
 
 const serialize = (root: HastRoot): string => toHtml(root, { allowDangerousHtml: true });
 

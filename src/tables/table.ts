@@ -100,7 +100,7 @@ const NOT_APPLICABLE = '–';
 /** The digits of a table: no more than the uncertainty of its conditions supports, the same number all down a column. */
 export function printTable(table: Table, style?: NumberStyle): PrintedTable {
   const plan = table.columns.flatMap((column, index) => {
-    const printed = (unit: UnitName) => ({ unit, decimals: columnDecimals(table, index, unit) });
+    const printed = (unit: UnitName) => ({ unit, decimals: columnDecimals(table, index, unit, unit === column.units[0]) });
     const [main, also] = column.units;
     return [
       { label: column.label, index, main: printed(main), also: also === undefined ? undefined : printed(also) },
@@ -126,15 +126,19 @@ export function printTable(table: Table, style?: NumberStyle): PrintedTable {
   };
 }
 
-/** Decimals of a column: as many as its least certain cell supports; where all are exact, as many as any of them needs. */
-function columnDecimals(table: Table, index: number, unit: UnitName): number {
+/**
+ * Decimals of a column: as many as its least certain cell supports. Where all are exact, as many as
+ * any of them needs in the unit it was chosen in, and three digits of the largest in any other.
+ */
+function columnDecimals(table: Table, index: number, unit: UnitName, chosen: boolean): number {
   const cells = table.rows.flatMap((row, r) => {
     const value = row[index];
     if (typeof value !== 'number' || table.rowsAt[r]!.mark !== undefined) return [];
     return [{ value, uncertainty: table.uncertainties[r]![index]! }];
   });
   const uncertain = cells.filter(({ uncertainty }) => uncertainty > 0);
-  const decimals = (uncertain.length > 0 ? uncertain : cells).map(({ value, uncertainty }) => decimalsIn(unit, value, uncertainty));
+  const counted = uncertain.length > 0 ? uncertain : cells.filter(({ value }) => value !== 0);
+  const decimals = counted.map(({ value, uncertainty }) => decimalsIn(unit, value, uncertainty));
   if (decimals.length === 0) return 0;
-  return uncertain.length > 0 ? Math.min(...decimals) : Math.max(...decimals);
+  return uncertain.length > 0 || !chosen ? Math.min(...decimals) : Math.max(...decimals);
 }
