@@ -18,6 +18,18 @@ export function apparatusData(files: readonly LoadedFile[], kit: KitMeta | undef
   return dataOf<Apparatus>(files, (file) => file.kind === 'apparatus' && file.name === kit?.apparatus);
 }
 
+/** Files by the kit that they belong to, those of none under the empty name. */
+export function groupByKit(files: readonly LoadedFile[]): ReadonlyMap<string, LoadedFile[]> {
+  const groups = new Map<string, LoadedFile[]>();
+  for (const file of files) {
+    const kit = file.kit ?? '';
+    const group = groups.get(kit);
+    if (group === undefined) groups.set(kit, [file]);
+    else group.push(file);
+  }
+  return groups;
+}
+
 function dataOf<T>(files: readonly LoadedFile[], which: (file: LoadedFile) => boolean): T | undefined {
   return files.find(which)?.data as T | undefined;
 }

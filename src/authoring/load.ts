@@ -4,6 +4,7 @@ import type { Content, Kit, WithText } from './content.ts';
 import { findingAt, sortFindings, START, type Finding } from './findings.ts';
 import { readFolder, type ContentFile, type Folder } from './folder.ts';
 import { hiddenCharacters } from './hidden.ts';
+import { groupByKit } from './kit-files.ts';
 import { parseLesson, type Lesson, type LessonResult } from './lesson.ts';
 import { proposeValues } from './propose.ts';
 import { readReadings, type RecordedReading } from './readings.ts';
@@ -102,8 +103,9 @@ function missingFiles(root: string, files: readonly LoadedFile[]): Finding[] {
 
 /** Only called without findings: every file is there, and its data is of its schema. */
 function assemble(root: string, files: readonly LoadedFile[]): Content {
+  const byKit = groupByKit(files);
   const of = (kind: ContentFile['kind'], kit?: string): LoadedFile[] =>
-    files.filter((file) => file.kind === kind && (kit === undefined || file.kit === kit));
+    (kit === undefined ? files : (byKit.get(kit) ?? [])).filter((file) => file.kind === kind);
   const named = <T>(kind: ContentFile['kind']): Map<string, T> => new Map(of(kind).map(({ name, data }) => [name, data as T]));
   const withText = <M>(kind: ContentFile['kind'], kit?: string): Map<string, WithText<M>> =>
     new Map(of(kind, kit).map((file) => [file.name, { meta: file.data as M, lesson: lessonOf(file) }]));

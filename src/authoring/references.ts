@@ -3,6 +3,7 @@ import type { ReferenceKind } from './fields.ts';
 import { cycles } from './cycles.ts';
 import { duplicateCodes, duplicates } from './duplicates.ts';
 import { findingAt, START, type Finding, type Place } from './findings.ts';
+import { groupByKit } from './kit-files.ts';
 import type { LoadedFile } from './load.ts';
 import { proposeName } from './names.ts';
 import type { HazardMeta, KitMeta, MisconceptionMeta, Particles, QuestionMeta, Site, Source, Standards } from './schemas/index.ts';
@@ -49,10 +50,12 @@ type Names = (to: ReferenceKind, kit: string | undefined) => ReadonlySet<string>
 
 /** Names that exist; undefined where the file that lists them is wrong itself, so that one error is one finding. */
 function namesOf(files: readonly LoadedFile[]): Names {
-  const ofFiles = (kind: LoadedFile['kind'], kit?: string): Set<string> =>
-    new Set(files.filter((file) => file.kind === kind && (kit === undefined || file.kit === kit)).map((file) => file.name));
+  const byKit = groupByKit(files);
+  const of = (kind: LoadedFile['kind'], kit?: string): LoadedFile[] =>
+    (kit === undefined ? files : (byKit.get(kit) ?? [])).filter((file) => file.kind === kind);
+  const ofFiles = (kind: LoadedFile['kind'], kit?: string): Set<string> => new Set(of(kind, kit).map((file) => file.name));
   const listed = <T>(kind: LoadedFile['kind'], list: (data: T) => readonly string[], kit?: string): Set<string> | undefined => {
-    const lists = files.filter((file) => file.kind === kind && (kit === undefined || file.kit === kit));
+    const lists = of(kind, kit);
     const readable = lists.length > 0 || kind === 'standards';
     return readable && lists.every(({ data }) => data !== undefined)
       ? new Set(lists.flatMap(({ data }) => list(data as T)))
@@ -60,7 +63,7 @@ function namesOf(files: readonly LoadedFile[]): Names {
   };
   const sources = listed<readonly Source[]>('sources', (all) => all.map(({ id }) => id));
   const codes = listed<Standards>('standards', ({ statements }) => statements.map(({ code }) => code));
-  return (to, kit = '') => {
+  const namesIn = (to: ReferenceKind, kit: string): ReadonlySet<string> | undefined => {
     switch (to) {
       case 'source':
         return sources;
@@ -70,9 +73,7 @@ function namesOf(files: readonly LoadedFile[]): Names {
         return ofFiles('question', kit);
       case 'picture':
         return new Set(
-          files
-            .filter((file) => file.kind === 'picture' && file.kit === kit)
-            .map(({ file }) => file.slice(file.lastIndexOf('/') + 1)),
+          of('picture', kit).map(({ file }) => file.slice(file.lastIndexOf('/') + 1)),
         );
       case 'objective':
         return listed<KitMeta>('kit', ({ objectives }) => objectives.map(({ id }) => id), kit);
@@ -80,7 +81,17 @@ function namesOf(files: readonly LoadedFile[]): Names {
         return ofFiles(to);
     }
   };
+  // A folder of a thousand kits asks ten thousand times.
+  const known = new Map<string, ReadonlySet<string> | undefined>();
+  return (to, kit = '') => {
+    const key = `${to} ${OF_KITS.includes(to) ? kit : ''}`;
+    if (!known.has(key)) known.set(key, namesIn(to, kit));
+    return known.get(key);
+  };
 }
+
+/** Things that belong to one kit. */
+const OF_KITS: readonly ReferenceKind[] = ['question', 'picture', 'objective'];
 
 function usesOf(file: LoadedFile): Use[] {
   const use = (to: ReferenceKind, name: string, place: Place): Use => ({ to, name, place, file: file.file, kit: file.kit });

@@ -57,7 +57,7 @@ export function readYaml(text: string, file: string, firstLine = 1): YamlSource 
   }
   if (document.errors.some((error) => STACK.test(error.message))) return tooDeep();
   const findings = document.errors.map((error) => findingAt(file, at(error.pos[0]), explain(error)));
-  findings.push(...refused(document, file, at));
+  findings.push(...refused(document, text, file, at));
   // A field given twice leaves no doubt about the others.
   if (findings.some(({ code }) => code !== 'yaml-duplicate-key')) return unreadable(findings);
 
@@ -86,7 +86,7 @@ function explain(error: YAMLError): { code: FindingCode; what: string; instead: 
   };
 }
 
-function refused(document: Document.Parsed, file: string, at: (offset: number) => Place): Finding[] {
+function refused(document: Document.Parsed, text: string, file: string, at: (offset: number) => Place): Finding[] {
   const findings: Finding[] = [];
   const add = (offset: number | undefined, code: FindingCode, what: string, instead: string): void => {
     findings.push(findingAt(file, at(offset ?? 0), { code, what, instead }));
@@ -108,16 +108,17 @@ function refused(document: Document.Parsed, file: string, at: (offset: number) =
       add(node.range?.[0], 'yaml-anchor', `\`*${node.source}\` repeats what stands elsewhere`, 'write the value out');
     else if (isNode(node)) {
       // Those that are not escaped are found in the file's text.
-      if (isScalar(node) && typeof node.value === 'string' && holdsHidden(node.value) && !holdsHidden(node.source ?? '')) {
+      if (isScalar(node) && typeof node.value === 'string' && holdsHidden(node.value) && !holdsHidden(text.slice(node.range?.[0], node.range?.[1]))) {
         const { code, what, instead } = hiddenProblem(node.value);
         add(node.range?.[0], code, what, instead);
       }
+      const start = node.range?.[0] ?? 0;
       if (node.anchor !== undefined)
-        add(node.range?.[0], 'yaml-anchor', `\`&${node.anchor}\` names a value for repetition`, 'remove it and write values out');
+        add(signBefore(text, start, '&'), 'yaml-anchor', `\`&${node.anchor}\` names a value for repetition`, 'remove it and write values out');
       // Maps and lists carry these tags without being written with them.
       if (node.tag !== undefined && !/^tag:yaml\.org,2002:(?:map|seq)$/.test(node.tag))
         add(
-          node.range?.[0],
+          signBefore(text, start, '!'),
           'yaml-tag',
           `the tag \`${node.tag.replace('tag:yaml.org,2002:', '!!')}\` is refused`,
           'write the value plainly',
@@ -126,6 +127,13 @@ function refused(document: Document.Parsed, file: string, at: (offset: number) =
     return undefined;
   });
   return findings;
+}
+
+/** Where the anchor or tag before a value begins. */
+function signBefore(text: string, value: number, sign: '&' | '!'): number {
+  const before = /(?:[&!]\S*\s+)+$/.exec(text.slice(0, value));
+  const at = before === null ? -1 : before[0].search(sign === '&' ? /(?<!\S)&/ : /(?<!\S)!/);
+  return before === null || at < 0 ? value : before.index + at;
 }
 
 function placeOf(

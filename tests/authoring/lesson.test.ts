@@ -98,6 +98,7 @@ describe('parseLesson', () => {
       ['unsafe-attribute 1:10', 'unsafe-attribute 1:32'],
     ],
     ['{\n', 'student', ['lesson-syntax 1:1']],
+    ['---<TeacherOnly>\ntitle: A\n---\n', 'student', ['lesson-syntax 1:1']],
     ['a {b\n\nc\n', 'student', ['lesson-syntax 1:3']],
     ['<https://example.org>\n', 'student', ['lesson-syntax 1:8']],
     [

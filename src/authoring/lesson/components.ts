@@ -108,7 +108,7 @@ function plainAttributes(source: LessonSource, node: ComponentNode): RawAttribut
   let sound = true;
   const refuse = (
     place: Place,
-    code: 'expression' | 'unsafe-attribute' | 'duplicate-attribute' | 'entity-markup',
+    code: 'expression' | 'unsafe-attribute' | 'duplicate-attribute' | 'entity-markup' | 'raw-html',
     what: string,
     instead: string,
   ): void => {
@@ -128,6 +128,7 @@ function plainAttributes(source: LessonSource, node: ComponentNode): RawAttribut
     else if (raw.has(name)) refuse(place, 'duplicate-attribute', `\`${name}\` is given a second time`, 'remove one of the two');
     else if (/&[#a-z]/i.test(written(source, attribute)) && /[<>]/.test(value ?? ''))
       refuse(place, 'entity-markup', `the value of \`${name}\` spells markup with entities`, 'write plain text');
+    else if (/<[a-z/!?]/i.test(value ?? '')) refuse(place, 'raw-html', `the value of \`${name}\` spells markup`, 'write plain text');
     else raw.set(name, value ?? '');
   }
   return sound ? Object.fromEntries(raw) : undefined;

@@ -8,6 +8,9 @@ import { placeOf, placeOfPart, type LessonSource } from './source.ts';
 const REFUSED =
   /\\(?:href|url|htmlClass|htmlId|htmlStyle|htmlData|includegraphics|(?:[egx]|long\\?)?def|let|futurelet|global|(?:re)?newcommand|providecommand|operatorname@|csname|char|catcode|htmlmathml)(?![a-zA-Z])/g;
 const LONGEST = 2000;
+/** Groups in groups: each is an element in an element of the page. */
+const DEEPEST = 40;
+const tooDeep: Problem = { code: 'math-error', what: 'the formula is nested too deeply', instead: 'simplify it' };
 
 /** Checks one formula. */
 export function checkFormula(source: LessonSource, node: InlineMath | DisplayMath): void {
@@ -30,6 +33,10 @@ export function checkFormula(source: LessonSource, node: InlineMath | DisplayMat
     });
     return;
   }
+  if (depthOf(node.value) > DEEPEST) {
+    source.report(placeOf(node), tooDeep);
+    return;
+  }
   const problem = settingProblem(node.value, node.type === 'math');
   if (problem === undefined) return;
   const rest = problem.position === undefined ? '' : node.value.slice(problem.position);
@@ -37,12 +44,35 @@ export function checkFormula(source: LessonSource, node: InlineMath | DisplayMat
   source.report(line === '' ? placeOf(node) : place(line, problem.position), problem.problem);
 }
 
+function depthOf(formula: string): number {
+  let depth = 0;
+  let deepest = 0;
+  for (const [sign] of formula.matchAll(/\\.|[{}]/gs)) {
+    if (sign === '{') deepest = Math.max(deepest, ++depth);
+    else if (sign === '}') depth--;
+  }
+  return deepest;
+}
+
 interface Misset {
   readonly position: number | undefined;
   readonly problem: Problem;
 }
 
+/** Setting a formula costs more than all other checks of it, and formulas recur. */
+const KNOWN = new Map<string, Misset | undefined>();
+const MOST_KNOWN = 5000;
+
 function settingProblem(formula: string, displayMode: boolean): Misset | undefined {
+  const key = `${displayMode ? 'd' : 'i'}${formula}`;
+  if (KNOWN.has(key)) return KNOWN.get(key);
+  if (KNOWN.size >= MOST_KNOWN) KNOWN.clear();
+  const problem = trySetting(formula, displayMode);
+  KNOWN.set(key, problem);
+  return problem;
+}
+
+function trySetting(formula: string, displayMode: boolean): Misset | undefined {
   let lineBreak = false;
   try {
     katex.renderToString(formula, {
@@ -62,10 +92,7 @@ function settingProblem(formula: string, displayMode: boolean): Misset | undefin
     });
   } catch (error) {
     if (error instanceof RangeError)
-      return {
-        position: undefined,
-        problem: { code: 'math-error', what: 'the formula is nested too deeply', instead: 'simplify it' },
-      };
+      return { position: undefined, problem: tooDeep };
     if (!(error instanceof katex.ParseError)) throw error;
     const reason = (error.rawMessage ?? error.message).replace(/^KaTeX parse error: /, '').replace(/\.$/, '');
     return {

@@ -8,7 +8,7 @@ export function linkProblem(address: string): Problem | undefined {
   const refuse = (what: string, instead: string): Problem => ({ code: 'unsafe-link', what, instead });
   const plain = decoded(address);
   // Browsers drop control characters and read a backslash as a slash.
-  if (/[\u0000-\u0020\u007f\\{}<>]/.test(address))
+  if (/[\u0000-\u0020\u007f\\{}<>\ufffd]/.test(address))
     return refuse(
       `the address \`${shown(address)}\` holds a sign that addresses cannot hold`,
       'write it without spaces, braces and backslashes',

@@ -52,10 +52,20 @@ export function parseTree(text: string): { readonly tree: Root } | Unreadable {
     return { tree: processor.parse(text) };
   } catch (error) {
     if (error instanceof RangeError) return { place: START, problem: tooDeep(), culprit: undefined };
-    if (!(error instanceof VFileMessage)) throw error;
+    // A tag that is not closed in an underlined heading fails an assertion of the parser instead of its own check.
+    if (!(error instanceof VFileMessage)) return { place: START, problem: unreadable(error), culprit: undefined };
     const culprit = culpritOf(error, text);
     return { place: placeOfMessage(error, text, culprit), problem: explain(error), culprit };
   }
+}
+
+/** What the parser itself cannot cope with. */
+function unreadable(error: unknown): Problem {
+  return {
+    code: 'lesson-syntax',
+    what: `this is not readable as lesson text (${error instanceof Error ? error.message : 'for no reason given'})`,
+    instead: 'close every component, and begin headings with `##`',
+  };
 }
 
 /** Text so nested that reading it would be slow. */

@@ -4,13 +4,12 @@
 const MOST_BRACKETS = 300;
 const MOST_EMPHASES = 400;
 /** Lists and quotes opened on one line. */
-const CONTAINERS = /^(?:[ \t]*(?:>|[-+*](?=[ \t])|\d+[.)](?=[ \t]))){10}/m;
+const CONTAINERS = /^(?:[ \t]*(?:>|[-+*](?=[ \t])|\d+[.)](?=[ \t]))){10}.*$/gm;
 const RULE = /^[ \t]*(?:[-*_][ \t]*)+$/;
 
 /** Where markers pile up, undefined where they do not. */
 export function slowPart(text: string): number | undefined {
-  const row = CONTAINERS.exec(text);
-  if (row !== null && !RULE.test(row[0])) return row.index;
+  for (const row of text.matchAll(CONTAINERS)) if (!RULE.test(row[0].trimEnd())) return row.index;
   let start = 0;
   for (const block of text.split(/(\n[ \t]*\r?\n)/)) {
     if (count(block, /\[/g) > MOST_BRACKETS || count(block, /[*_~]+/g) > MOST_EMPHASES)

@@ -47,7 +47,7 @@ export const sourceSchema = z.strictObject({
     .optional(),
   ISBN: text(40).optional(),
   ISSN: text(20).optional(),
-  URL: z.url({ protocol: /^https?$/ }).optional(),
+  URL: z.url({ protocol: /^https$/ }).optional(),
   note: text().optional(),
 });
 export const sourcesSchema = z.array(sourceSchema);
