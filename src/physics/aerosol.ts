@@ -1,6 +1,7 @@
 /** Motion and meeting of single particles in air: slip, settling, diffusion, coagulation, loss to a vessel's walls. */
 import { BOLTZMANN_CONSTANT, GAS_CONSTANT_DRY_AIR, STANDARD_GRAVITY, STANDARD_PRESSURE } from './constants.ts';
 import { meanFreePathOfAir, viscosityOfAir } from './diffusion.ts';
+import { cbrt, exp, expm1, log } from './elementary.ts';
 import { inRange } from './range.ts';
 import { findRoot } from './roots.ts';
 import type { CubicMeter, Kelvin, KilogramPerCubicMeter, Meter, MeterPerSecond, Pascal, PerCubicMeter, Ratio, Second } from './units.ts';
@@ -49,7 +50,7 @@ export function slipCorrection(diameter: Meter, air: SurroundingAir = {}): Ratio
   // Free paths differ by convention: the fit's own, carried from its state to this one as kinetic theory has it.
   const freePath = (FREE_PATH_OF_FIT * meanFreePathOfAir(T, p)) / meanFreePathOfAir(296.15, STANDARD_PRESSURE);
   const knudsen = (2 * freePath) / d;
-  return 1 + knudsen * (1.165 + 0.483 * Math.exp(-0.997 / knudsen));
+  return 1 + knudsen * (1.165 + 0.483 * exp(-0.997 / knudsen));
 }
 
 /**
@@ -77,7 +78,7 @@ export function settlingVelocity(diameter: Meter, particle: ParticleInAir = {}):
 /** Drag on a sphere over that by Stokes' law, at a Reynolds number of 0 to 20. */
 function dragFactor(Re: number): Ratio {
   if (Re <= 0.01) return 1 + (3 / 16) * Re;
-  return 1 + 0.1315 * Re ** (0.82 - 0.05 * Math.log10(Re));
+  return 1 + 0.1315 * Re ** (0.82 - 0.05 * (log(Re) / Math.LN10));
 }
 
 /**
@@ -170,14 +171,14 @@ export function wallLoss(diameter: Meter, vessel: ParticleVessel, eddyParameter:
   const layer = Math.sqrt(eddy * diffusionCoefficient(diameter, particle));
   const x = (Math.PI * speed) / (2 * layer);
   if (vessel.shape === 'sphere') {
-    const radius = Math.cbrt((3 * volume) / (4 * Math.PI));
+    const radius = cbrt((3 * volume) / (4 * Math.PI));
     return { settling: (3 * speed) / (4 * radius), diffusion: ((6 * layer) / (Math.PI * radius)) * debye(x) };
   }
   const width = inRange('vessel.diameter', vessel.diameter, 0.01, 20, 'm');
   const floor = (Math.PI * width ** 2) / 4;
   const side = (4 * volume) / width;
   // Floor and ceiling together take v·coth(x/2); v of it is weight, the rest diffusion.
-  const ends = x < 1e-8 ? (4 * layer) / Math.PI : (2 * speed) / Math.expm1(x);
+  const ends = x < 1e-8 ? (4 * layer) / Math.PI : (2 * speed) / expm1(x);
   return { settling: (speed * floor) / volume, diffusion: ((2 / Math.PI) * layer * side + ends * floor) / volume };
 }
 
@@ -188,6 +189,6 @@ function debye(x: number): number {
     return 1 - x / 4 + y / 36 - y ** 2 / 3600 + y ** 3 / 211680 - y ** 4 / 10886400 + y ** 5 / 526901760 - (691 * y ** 6) / 16999766784000;
   }
   let tail = 0;
-  for (let k = 1; k * x < 40; k++) tail += Math.exp(-k * x) * (x / k + 1 / k ** 2);
+  for (let k = 1; k * x < 40; k++) tail += exp(-k * x) * (x / k + 1 / k ** 2);
   return (Math.PI ** 2 / 6 - tail) / x;
 }

@@ -1,5 +1,6 @@
 /** The standard atmosphere, altitude by pressure, and the hypsometric equation. */
 import { GAS_CONSTANT_DRY_AIR, STANDARD_GRAVITY, STANDARD_PRESSURE } from './constants.ts';
+import { exp, log } from './elementary.ts';
 import { inRange } from './range.ts';
 import type { JoulePerKilogramKelvin, Kelvin, KilogramPerCubicMeter, Meter, Pascal } from './units.ts';
 
@@ -36,13 +37,13 @@ const LOWEST_TEMPERATURE: Kelvin = 150;
 const HIGHEST_TEMPERATURE: Kelvin = 350;
 
 const TROPOSPHERE: Layer = { base: 0, temperature: 288.15, pressure: STANDARD_PRESSURE, gradient: -0.0065 };
-const TROPOPAUSE = layerAbove(TROPOSPHERE, 11_000, 0);
-const LOWER_STRATOSPHERE = layerAbove(TROPOPAUSE, 20_000, 0.001);
+const TROPOPAUSE = /* @__PURE__ */ layerAbove(TROPOSPHERE, 11_000, 0);
+const LOWER_STRATOSPHERE = /* @__PURE__ */ layerAbove(TROPOPAUSE, 20_000, 0.001);
 /** From above, so that the first layer whose base lies below is the right one; the lowest reaches below its base. */
 const LAYERS: readonly Layer[] = [LOWER_STRATOSPHERE, TROPOPAUSE];
 
-const HIGHEST_PRESSURE = pressureIn(TROPOSPHERE, LOWEST);
-const LOWEST_PRESSURE = pressureIn(LOWER_STRATOSPHERE, HIGHEST);
+const HIGHEST_PRESSURE = /* @__PURE__ */ pressureIn(TROPOSPHERE, LOWEST);
+const LOWEST_PRESSURE = /* @__PURE__ */ pressureIn(LOWER_STRATOSPHERE, HIGHEST);
 
 /**
  * Temperature, pressure and density of the standard atmosphere.
@@ -71,7 +72,7 @@ export function pressureAltitude(pressure: Pascal): Meter {
   const ratio = p / layer.pressure;
   const rise =
     layer.gradient === 0
-      ? -Math.log(ratio) * scaleHeight(layer)
+      ? -log(ratio) * scaleHeight(layer)
       : (layer.temperature / layer.gradient) * (ratio ** -exponent(layer) - 1);
   return layer.base + rise;
 }
@@ -113,7 +114,7 @@ export function thickness(layer: { bottomPressure: Pascal; topPressure: Pascal; 
   const bottom = inRange('bottomPressure', layer.bottomPressure, 100, 5e5, 'Pa');
   const top = inRange('topPressure', layer.topPressure, 100, bottom, 'Pa');
   const mean = inRange('virtualTemperature', layer.virtualTemperature, LOWEST_TEMPERATURE, HIGHEST_TEMPERATURE, 'K');
-  return ((GAS_CONSTANT_DRY_AIR * mean) / STANDARD_GRAVITY) * Math.log(bottom / top);
+  return ((GAS_CONSTANT_DRY_AIR * mean) / STANDARD_GRAVITY) * log(bottom / top);
 }
 
 function temperatureIn(layer: Layer, altitude: Meter): Kelvin {
@@ -121,7 +122,7 @@ function temperatureIn(layer: Layer, altitude: Meter): Kelvin {
 }
 
 function pressureIn(layer: Layer, altitude: Meter): Pascal {
-  if (layer.gradient === 0) return layer.pressure * Math.exp(-(altitude - layer.base) / scaleHeight(layer));
+  if (layer.gradient === 0) return layer.pressure * exp(-(altitude - layer.base) / scaleHeight(layer));
   return layer.pressure * (layer.temperature / temperatureIn(layer, altitude)) ** (1 / exponent(layer));
 }
 

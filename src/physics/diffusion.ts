@@ -20,9 +20,6 @@ const TEMPERATURE_HIGH = 332;
 const PRESSURE_LOW = 5e3;
 const PRESSURE_HIGH = 5e5;
 
-/** Exponent of the temperature in {@link vaporDiffusivity}. */
-export const DIFFUSIVITY_EXPONENT = 1.94;
-
 /**
  * Diffusivity of water vapor in air.
  * @param temperature K, 173.15 to 332; the source covers −40 to 40 °C
@@ -33,7 +30,7 @@ export const DIFFUSIVITY_EXPONENT = 1.94;
  */
 export function vaporDiffusivity(temperature: Kelvin, pressure: Pascal): SquareMeterPerSecond {
   const { T, p } = checked(temperature, pressure);
-  return 2.11e-5 * (T / 273.15) ** DIFFUSIVITY_EXPONENT * (STANDARD_PRESSURE / p);
+  return 2.11e-5 * (T / 273.15) ** 1.94 * (STANDARD_PRESSURE / p);
 }
 
 /**
@@ -109,11 +106,6 @@ export function meanFreePathOfHeat(temperature: Kelvin, pressure: Pascal): Meter
  */
 export function gasKineticResistance(knudsen: Ratio, accommodation: Ratio): Ratio {
   return (4 * knudsen) / (3 * accommodation) + (1 + 0.377 * knudsen) / (1 + knudsen);
-}
-
-/** Derivative of {@link gasKineticResistance} with respect to the first argument. */
-export function gasKineticResistanceSlope(knudsen: Ratio, accommodation: Ratio): number {
-  return 4 / (3 * accommodation) - 0.623 / ((1 + knudsen) * (1 + knudsen));
 }
 
 function meanSpeed(temperature: Kelvin, gasConstant: number): MeterPerSecond {

@@ -45,7 +45,7 @@ export function checkHistory(history: readonly PressurePoint[], startPressure: P
 export function checkedTimes(times: readonly Second[] | undefined, history: readonly PressurePoint[]): readonly Second[] | undefined {
   times?.forEach((time, i) => {
     inRange(`outputTimes[${i}]`, time, history[0]!.time, history[history.length - 1]!.time, 's');
-    if (i > 0 && !(time > times[i - 1]!)) throw new RangeError(`outputTimes[${i}] is ${time} s; it must be later than the one before`);
+    if (i > 0 && !(time > times[i - 1]!)) throw new RangeError(`outputTimes[${i}] is ${time} s; it must be later than ${times[i - 1]} s`);
   });
   return times;
 }

@@ -9,14 +9,13 @@
  */
 import { DENSITY_LIQUID_WATER, GAS_CONSTANT_VAPOR, MOLAR_MASS_RATIO } from './constants.ts';
 import {
-  DIFFUSIVITY_EXPONENT,
   gasKineticResistance,
-  gasKineticResistanceSlope,
   meanFreePathOfHeat,
   meanFreePathOfVapor,
   thermalConductivityOfAir,
   vaporDiffusivity,
 } from './diffusion.ts';
+import { exp, log } from './elementary.ts';
 import { kelvinLength } from './koehler.ts';
 import { saturationPressureInAir } from './moist-air.ts';
 import { latentHeatOfVaporization, saturationVaporPressure } from './saturation.ts';
@@ -31,50 +30,23 @@ export interface Surroundings {
   readonly condensationCoefficient: Ratio;
   readonly thermalAccommodation: Ratio;
   temperature: number;
-  /** e/T far from the drop, and its derivative to the mixing ratio */
+  /** e/T far from the drop */
   vapor: number;
-  vaporByMixingRatio: number;
   /** e_s/T over plane water at the gas's temperature; its logarithm is a polynomial of the drop's excess temperature */
   saturated: number;
   slope1: number;
   slope2: number;
   slope3: number;
   slope4: number;
-  /** Kelvin length for the radius, m, and its relative derivative to temperature */
+  /** Kelvin length for the radius, m */
   kelvin: number;
-  kelvinByTemperature: number;
-  latentHeat: number;
-  latentHeatByTemperature: number;
   /** Latent heat over conductivity and the vapor's gas constant */
   heatingScale: number;
   diffusivity: number;
   vaporPath: number;
-  conductivity: number;
-  conductivityByTemperature: number;
   heatPath: number;
-  pressure: number;
-  /** Relative derivative of the saturation pressure to the pressure */
-  enhancementByPressure: number;
-  // Of the last drop: rate over drive, excess temperature, e/T less that at the surface, excess temperature over the
-  // latter, derivative of e/T at the surface to the excess temperature, e_s/T over plane water as warm as the drop
-  scale: number;
+  /** How much warmer than the gas the last drop is, K */
   excess: number;
-  drive: number;
-  heating: number;
-  surfaceSlope: number;
-  plane: number;
-  koehler: number;
-  vaporResistance: number;
-  heatResistance: number;
-  radius: number;
-}
-
-/** Derivatives of the last drop's rate, see {@link growthDerivatives}. */
-export interface GrowthDerivatives {
-  byLogRadius: number;
-  byTemperature: number;
-  byPressure: number;
-  byMixingRatio: number;
 }
 
 /** Room for {@link describeGas}. */
@@ -82,10 +54,8 @@ export function newSurroundings(condensationCoefficient: Ratio, thermalAccommoda
   return {
     condensationCoefficient,
     thermalAccommodation,
-    temperature: 0, vapor: 0, vaporByMixingRatio: 0, saturated: 0, slope1: 0, slope2: 0, slope3: 0, slope4: 0,
-    kelvin: 0, kelvinByTemperature: 0, latentHeat: 0, latentHeatByTemperature: 0, heatingScale: 0, diffusivity: 0, vaporPath: 0,
-    conductivity: 0, conductivityByTemperature: 0, heatPath: 0, pressure: 0, enhancementByPressure: 0,
-    scale: 0, excess: 0, drive: 0, heating: 0, surfaceSlope: 0, plane: 0, koehler: 0, vaporResistance: 0, heatResistance: 0, radius: 0,
+    temperature: 0, vapor: 0, saturated: 0, slope1: 0, slope2: 0, slope3: 0, slope4: 0,
+    kelvin: 0, heatingScale: 0, diffusivity: 0, vaporPath: 0, heatPath: 0, excess: 0,
   };
 }
 
@@ -93,18 +63,15 @@ export function newSurroundings(condensationCoefficient: Ratio, thermalAccommoda
 const GROWTH_SCALE = 1 / (GAS_CONSTANT_VAPOR * DENSITY_LIQUID_WATER);
 /** Spacing of the temperatures, K, through which the saturation pressure's polynomial goes. */
 const NODE = 3;
-const DIFFERENCE = 0.25;
 
 /** Fills in everything that is the same for all drops in gas of this state. */
 export function describeGas(s: Surroundings, T: Kelvin, p: Pascal, mixingRatio: Ratio): void {
   s.temperature = T;
-  s.pressure = p;
   const share = mixingRatio / (MOLAR_MASS_RATIO + mixingRatio);
   s.vapor = (p * share) / T;
-  s.vaporByMixingRatio = ((p / T) * MOLAR_MASS_RATIO) / (MOLAR_MASS_RATIO + mixingRatio) ** 2;
   s.saturated = saturationPressureInAir(T, p) / T;
 
-  const logAt = (offset: number): number => Math.log(saturationVaporPressure(T + offset) / (T + offset));
+  const logAt = (offset: number): number => log(saturationVaporPressure(T + offset) / (T + offset));
   const a = logAt(-2 * NODE);
   const b = logAt(-NODE);
   const c = logAt(0);
@@ -116,26 +83,10 @@ export function describeGas(s: Surroundings, T: Kelvin, p: Pascal, mixingRatio: 
   s.slope4 = (a - 4 * b + 6 * c - 4 * d + e) / (24 * NODE ** 4);
 
   s.kelvin = kelvinLength(T) / 2;
-  s.latentHeat = latentHeatOfVaporization(T);
   s.diffusivity = vaporDiffusivity(T, p);
   s.vaporPath = meanFreePathOfVapor(T, p);
-  s.conductivity = thermalConductivityOfAir(T);
   s.heatPath = meanFreePathOfHeat(T, p);
-  s.heatingScale = s.latentHeat / (s.conductivity * GAS_CONSTANT_VAPOR);
-}
-
-/** Fills in what only {@link growthDerivatives} needs, after {@link describeGas}. */
-export function describeGasSlopes(s: Surroundings): void {
-  const { temperature: T, pressure: p } = s;
-  const lower = T - DIFFERENCE >= GROWTH_LOW ? DIFFERENCE : 0;
-  const span = DIFFERENCE + lower;
-  s.kelvinByTemperature = Math.log(kelvinLength(T + DIFFERENCE) / kelvinLength(T - lower)) / span;
-  s.latentHeatByTemperature = Math.log(latentHeatOfVaporization(T + DIFFERENCE) / latentHeatOfVaporization(T - lower)) / span;
-  s.conductivityByTemperature = Math.log(thermalConductivityOfAir(T + DIFFERENCE) / thermalConductivityOfAir(T - lower)) / span;
-  const bit = p * 1e-3;
-  s.enhancementByPressure =
-    Math.log(saturationPressureInAir(T, Math.min(p + bit, 5e5)) / saturationPressureInAir(T, Math.max(p - bit, 5e3))) /
-    (Math.min(p + bit, 5e5) - Math.max(p - bit, 5e3));
+  s.heatingScale = latentHeatOfVaporization(T) / (thermalConductivityOfAir(T) * GAS_CONSTANT_VAPOR);
 }
 
 /**
@@ -150,7 +101,7 @@ export function logGrowthRate(s: Surroundings, radius: number, dryRadiusCubed: n
   const dryShare = dryRadiusCubed * inverse * inverse * inverse;
   // A trial step may leave less than the dry particle; there the straight line that touches the curve leads back.
   const activity = (1 - dryShare) / (dryShare < 1 ? 1 - dryShare * (1 - kappa) : kappa);
-  const koehler = activity * Math.exp(s.kelvin * inverse);
+  const koehler = activity * exp(s.kelvin * inverse);
   const vaporResistance = gasKineticResistance(s.vaporPath * inverse, s.condensationCoefficient);
   const heatResistance = gasKineticResistance(s.heatPath * inverse, s.thermalAccommodation);
   const diffusivity = s.diffusivity / vaporResistance;
@@ -168,59 +119,12 @@ export function logGrowthRate(s: Surroundings, radius: number, dryRadiusCubed: n
     excess += correction;
     if (!(Math.abs(correction) > 1e-4)) break;
   }
-  s.radius = radius;
   s.excess = excess;
-  s.drive = excess / heating;
-  s.heating = heating;
-  s.surfaceSlope = koehler * plane * slope;
-  s.plane = plane;
-  s.koehler = koehler;
-  s.vaporResistance = vaporResistance;
-  s.heatResistance = heatResistance;
-  s.scale = GROWTH_SCALE * diffusivity * inverse * inverse;
-  return s.scale * s.drive;
-}
-
-/** Derivatives of the rate that {@link logGrowthRate} has just returned, for the same drop. */
-export function growthDerivatives(s: Surroundings, dryRadiusCubed: number, kappa: number, out: GrowthDerivatives): void {
-  const { radius, temperature: T, pressure: p, heating, surfaceSlope: bySurface, plane, drive, scale, excess } = s;
-  const rate = scale * drive;
-  const damping = 1 / (1 + heating * bySurface);
-  const dryShare = dryRadiusCubed / (radius * radius * radius);
-  const dilution = dryShare < 1 ? 1 - dryShare * (1 - kappa) : kappa;
-  const curvature = s.kelvin / radius;
-  const kelvinFactor = Math.exp(curvature);
-  const koehlerByLogRadius = (kelvinFactor * 3 * dryShare * kappa) / (dilution * dilution) - s.koehler * curvature;
-
-  const vaporKnudsen = s.vaporPath / radius;
-  const heatKnudsen = s.heatPath / radius;
-  // How the two transfer coefficients rise with the radius, as powers of it.
-  const vaporPower = (vaporKnudsen * gasKineticResistanceSlope(vaporKnudsen, s.condensationCoefficient)) / s.vaporResistance;
-  const heatPower = (heatKnudsen * gasKineticResistanceSlope(heatKnudsen, s.thermalAccommodation)) / s.heatResistance;
-
-  const vaporByT = DIFFUSIVITY_EXPONENT / T - vaporPower * ((DIFFUSIVITY_EXPONENT - 0.5) / T);
-  const heatByT = s.conductivityByTemperature - heatPower * (s.conductivityByTemperature + 0.5 / T);
-  const vaporByP = (vaporPower - 1) / p;
-  const heatByP = heatPower / p;
-  const relaxed = bySurface * excess;
-
-  const driveByLogRadius = damping * (-plane * koehlerByLogRadius - relaxed * (vaporPower - heatPower));
-  const driveByT =
-    damping *
-    (-s.vapor / T - s.koehler * curvature * s.kelvinByTemperature * plane - bySurface -
-      relaxed * (s.latentHeatByTemperature + vaporByT - heatByT));
-  const driveByP =
-    damping *
-    (s.vapor / p - plane * s.koehler * s.enhancementByPressure - relaxed * (vaporByP - heatByP));
-
-  out.byLogRadius = rate * (vaporPower - 2) + scale * driveByLogRadius;
-  out.byTemperature = rate * vaporByT + scale * driveByT;
-  out.byPressure = rate * vaporByP + scale * driveByP;
-  out.byMixingRatio = scale * damping * s.vaporByMixingRatio;
+  return (GROWTH_SCALE * diffusivity * inverse * inverse * excess) / heating;
 }
 
 /** exp(x), by its series where that is exact to double precision: most drops are within a tenth of a kelvin of the gas. */
 function exponential(x: number): number {
-  if (x > 0.01 || x < -0.01) return Math.exp(x);
+  if (x > 0.01 || x < -0.01) return exp(x);
   return 1 + x * (1 + x * (1 / 2 + x * (1 / 6 + x * (1 / 24 + x * (1 / 120 + x / 720)))));
 }

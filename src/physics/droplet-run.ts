@@ -1,8 +1,8 @@
 /** Runs the equations of a cloud along a pressure history, step by step, and finds the peak of the saturation ratio. */
-import { HOMOGENEOUS_FREEZING_POINT, MOLAR_MASS_RATIO } from './constants.ts';
+import { HOMOGENEOUS_FREEZING_POINT } from './constants.ts';
 import { GROWTH_HIGH } from './droplet-growth.ts';
 import type { DropletSystem } from './droplet-system.ts';
-import { saturationPressureInAir } from './moist-air.ts';
+import { saturationRatioOf } from './moist-air.ts';
 import { rosenbrockStep, stepWorkspace, type StepWorkspace } from './rosenbrock.ts';
 import type { Kelvin, Pascal, Ratio, Second } from './units.ts';
 
@@ -72,7 +72,7 @@ export function runAlong(
   visit: (time: Second, atStop: boolean) => void,
 ): SaturationPeak {
   const work = stepWorkspace(system.own);
-  const peak = new PeakFinder();
+  const peak = peakFinder();
   const begin = history[0]!;
   const span = history[history.length - 1]!.time - begin.time;
   let time = begin.time;
@@ -81,7 +81,7 @@ export function runAlong(
   let attempts = 0;
   system.follow(time, begin.pressure, 0);
   if (!system.open(time, state)) throw outOfRange(system, time);
-  peak.corner(time, saturationRatioOf(system), system.temperature);
+  peak.corner(time, saturationIn(system), system.temperature);
   if (stops[nextStop] === time) nextStop++;
   visit(time, nextStop > 0);
 
@@ -116,8 +116,8 @@ export function runAlong(
       if (system.own > 0 && system.temperature < HOMOGENEOUS_FREEZING_POINT) throw frozen(system, time);
       const atStop = nextStop < stops.length && time === stops[nextStop];
       if (atStop) nextStop++;
-      if (time === to.time) peak.corner(time, saturationRatioOf(system), system.temperature);
-      else peak.along(time, saturationRatioOf(system), system.temperature);
+      if (time === to.time) peak.corner(time, saturationIn(system), system.temperature);
+      else peak.along(time, saturationIn(system), system.temperature);
       visit(time, atStop);
     }
   }
@@ -125,14 +125,8 @@ export function runAlong(
 }
 
 /** Vapor pressure over that of saturation over plane water, of the state last opened. */
-export function saturationRatioOf(system: DropletSystem): Ratio {
-  return vaporPressureOf(system) / saturationPressureInAir(system.temperature, system.pressure);
-}
-
-/** Vapor pressure of the state last opened, Pa. */
-export function vaporPressureOf(system: DropletSystem): Pascal {
-  const q = Math.max(0, system.mixingRatio);
-  return (system.pressure * q) / (MOLAR_MASS_RATIO + q);
+export function saturationIn(system: DropletSystem): Ratio {
+  return saturationRatioOf(system.temperature, system.pressure, Math.max(0, system.mixingRatio));
 }
 
 /** Tries a step; returns its error over what is tolerated, Infinity where it leaves the domain. */
@@ -145,7 +139,7 @@ function tryStep(
   tolerance: StepTolerance,
 ): number {
   const { own, temperature, mixingRatio } = system;
-  const distance = saturationRatioOf(system) - 1;
+  const distance = saturationIn(system) - 1;
   const tolerated =
     tolerance.saturation + (distance > 0 ? tolerance.supersaturation * distance : -tolerance.undersaturation * distance);
   const { error, jacobian } = work;
@@ -165,56 +159,49 @@ function tryStep(
 const RELATIVE_SLOPE = 0.07;
 
 /** Follows a saturation ratio through a run; between steps it is a parabola, at the history's corners a value. */
-class PeakFinder {
-  private best: SaturationPeak = { saturationRatio: -Infinity, time: 0, temperature: 0 };
-  /** The last three points of the leg: time, saturation ratio, temperature */
-  private points: [number, number, number][] = [];
-
-  corner(time: Second, saturationRatio: Ratio, temperature: Kelvin): void {
-    this.along(time, saturationRatio, temperature);
-    this.offer({ saturationRatio, time, temperature });
-    this.points = [[time, saturationRatio, temperature]];
-  }
-
-  along(time: Second, saturationRatio: Ratio, temperature: Kelvin): void {
-    this.points.push([time, saturationRatio, temperature]);
-    if (this.points.length > 3) this.points.shift();
-    const [a, b, c] = this.points;
-    if (a !== undefined && b !== undefined && c !== undefined && b[1] >= a[1] && b[1] >= c[1]) {
-      this.offer(topOfParabola(a, b, c));
-    }
-  }
-
-  result(): SaturationPeak {
-    return this.best;
-  }
-
-  private offer(candidate: SaturationPeak): void {
-    if (candidate.saturationRatio > this.best.saturationRatio) this.best = candidate;
-  }
+interface PeakFinder {
+  readonly corner: (time: Second, saturationRatio: Ratio, temperature: Kelvin) => void;
+  readonly along: (time: Second, saturationRatio: Ratio, temperature: Kelvin) => void;
+  readonly result: () => SaturationPeak;
 }
 
-type Point = readonly [number, number, number];
+function peakFinder(): PeakFinder {
+  let best: Point = [0, -Infinity, 0];
+  /** The last three points of the leg */
+  let points: Point[] = [];
+  const offer = (candidate: Point): void => {
+    if (candidate[1] > best[1]) best = candidate;
+  };
+  const along = (...point: Point): void => {
+    points = [...points.slice(-2), point];
+    const [a, b, c] = points;
+    if (a !== undefined && b !== undefined && c !== undefined && b[1] >= a[1] && b[1] >= c[1]) offer(topOfParabola(a, b, c));
+  };
+  const corner = (...point: Point): void => {
+    along(...point);
+    offer(point);
+    points = [point];
+  };
+  return { along, corner, result: () => ({ time: best[0], saturationRatio: best[1], temperature: best[2] }) };
+}
 
-function topOfParabola(a: Point, b: Point, c: Point): SaturationPeak {
+/** Time, saturation ratio, temperature */
+type Point = [time: Second, saturationRatio: Ratio, temperature: Kelvin];
+
+function topOfParabola(a: Point, b: Point, c: Point): Point {
   const left = (b[1] - a[1]) / (b[0] - a[0]);
   const right = (c[1] - b[1]) / (c[0] - b[0]);
   const curvature = (right - left) / (c[0] - a[0]);
-  if (!(curvature < 0)) return { time: b[0], saturationRatio: b[1], temperature: b[2] };
+  if (!(curvature < 0)) return b;
   const slope = left + curvature * (b[0] - a[0]);
   const shift = -slope / (2 * curvature);
   const warming = shift > 0 ? (c[2] - b[2]) / (c[0] - b[0]) : (b[2] - a[2]) / (b[0] - a[0]);
-  return {
-    time: b[0] + shift,
-    saturationRatio: b[1] + shift * (slope + curvature * shift),
-    temperature: b[2] + shift * warming,
-  };
+  return [b[0] + shift, b[1] + shift * (slope + curvature * shift), b[2] + shift * warming];
 }
 
 function frozen(system: DropletSystem, time: Second): RangeError {
   return new RangeError(
-    `the air would be at ${system.temperature} K after ${time} s; below ${HOMOGENEOUS_FREEZING_POINT} K droplets freeze, ` +
-      'and this model knows only liquid ones',
+    `the air would be at ${system.temperature} K after ${time} s; below ${HOMOGENEOUS_FREEZING_POINT} K droplets freeze`,
   );
 }
 
@@ -225,6 +212,6 @@ function outOfRange(system: DropletSystem, time: Second): RangeError {
   const reason =
     temperature < low + 1 || temperature > high - 1
       ? `the range of temperature is ${low} to ${high} K ${own > 0 ? 'with' : 'without'} droplets`
-      : 'from there on the particles change faster than can be followed: too many or too large for so little water';
+      : 'the particles change faster than can be followed: too many or too large for so little water';
   return new RangeError(`the air is at ${temperature} K after ${time} s; ${reason}`);
 }

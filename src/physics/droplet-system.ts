@@ -21,19 +21,18 @@ import {
 } from './constants.ts';
 import {
   describeGas,
-  describeGasSlopes,
-  growthDerivatives,
   GROWTH_HIGH,
   GROWTH_LOW,
   logGrowthRate,
   newSurroundings,
-  type GrowthDerivatives,
   type Surroundings,
 } from './droplet-growth.ts';
-import { saturatedMixingRatio, saturatedMixingRatioSlope, type Wall } from './droplet-wall.ts';
+import type { Wall } from './droplet-wall.ts';
+import { cbrt, exp, expm1, log, log1p } from './elementary.ts';
+import { saturationMixingRatio } from './moist-air.ts';
 import { latentHeatOfVaporization } from './saturation.ts';
 import type { BorderedJacobian, BorderedSystem } from './rosenbrock.ts';
-import type { Kelvin, Ratio, Second } from './units.ts';
+import type { Kelvin, Pascal, Ratio, Second } from './units.ts';
 
 /** Errors of radii that a step may make: relative, and as a share of the change of those that grow and that shrink. */
 export interface RadiusTolerance {
@@ -53,6 +52,10 @@ export interface Classes {
   readonly scale: Float64Array;
 }
 
+/** Differences that stand for derivatives: relative of radius and pressure, K, and kg per kg. */
+const NUDGE = 1e-6;
+const TEMPERATURE_NUDGE = 1e-3;
+const VAPOR_NUDGE = 1e-7;
 /** Share of the dry radius. */
 const SMALLEST_TRIAL = 0.5;
 const DROP_MASS = (4 / 3) * Math.PI * DENSITY_LIQUID_WATER;
@@ -84,7 +87,8 @@ export class DropletSystem implements BorderedSystem {
   private timeStart = 0;
   private pressureRate = 0;
   private heatCapacity = 0;
-  private readonly derivatives: GrowthDerivatives = { byLogRadius: 0, byTemperature: 0, byPressure: 0, byMixingRatio: 0 };
+  /** Derivatives of all rates to temperature, pressure and mixing ratio */
+  private readonly gasSlopes: readonly [Float64Array, Float64Array, Float64Array];
 
   constructor(classes: Classes, wall: Wall | undefined, condensationCoefficient: Ratio, thermalAccommodation: Ratio) {
     this.own = classes.number.length;
@@ -93,8 +97,9 @@ export class DropletSystem implements BorderedSystem {
     this.square = new Float64Array(this.own);
     this.stretch = new Float64Array(this.own);
     this.baseStretch = new Float64Array(this.own);
-    this.smallest = classes.dryRadiusCubed.map((cube) => SMALLEST_TRIAL * Math.cbrt(cube));
-    this.least = classes.scale.map((scale, i) => measureOf((Math.cbrt(classes.dryRadiusCubed[i]!) / scale) ** 2));
+    this.smallest = classes.dryRadiusCubed.map((cube) => SMALLEST_TRIAL * cbrt(cube));
+    this.least = classes.scale.map((scale, i) => measureOf((cbrt(classes.dryRadiusCubed[i]!) / scale) ** 2));
+    this.gasSlopes = [new Float64Array(this.own + 2), new Float64Array(this.own + 2), new Float64Array(this.own + 2)];
     this.wall = wall;
     this.surroundings = newSurroundings(condensationCoefficient, thermalAccommodation);
   }
@@ -154,47 +159,65 @@ export class DropletSystem implements BorderedSystem {
       this.temperature = start;
       return false;
     }
-    const { radius, stretch, smallest } = this;
-    const { dryRadiusCubed, kappa } = this.classes;
-    if (this.own > 0) describeGas(this.surroundings, this.temperature, this.pressure, this.mixingRatio);
-    for (let i = 0; i < this.own; i++) {
-      // A stage of a step may fall far below the dry particle, where Kelvin's factor would overflow.
-      const r = Math.max(radius[i]!, smallest[i]!);
-      rate[i] = logGrowthRate(this.surroundings, r, dryRadiusCubed[i]!, kappa[i]!) * stretch[i]!;
-    }
-    this.gasRates(rate);
+    this.ratesIn(this.temperature, this.pressure, this.mixingRatio, rate);
     return true;
   }
 
+  /** Rates of all unknowns for the radii last opened in gas of a given state. */
+  private ratesIn(T: Kelvin, p: Pascal, q: Ratio, rate: Float64Array): void {
+    const { own, radius, stretch, smallest, surroundings, wall } = this;
+    const { dryRadiusCubed, kappa } = this.classes;
+    if (own > 0) describeGas(surroundings, T, p, q);
+    for (let i = 0; i < own; i++) {
+      // A stage of a step may fall far below the dry particle, where Kelvin's factor would overflow.
+      const r = Math.max(radius[i]!, smallest[i]!);
+      rate[i] = logGrowthRate(surroundings, r, dryRadiusCubed[i]!, kappa[i]!) * stretch[i]!;
+    }
+    let heat = 0;
+    let vapor = 0;
+    if (wall !== undefined) {
+      heat = ((HEAT_CAPACITY_DRY_AIR + q * HEAT_CAPACITY_VAPOR) * (wall.temperature - T)) / wall.timeConstant;
+      if (wall.wet) vapor = (saturationMixingRatio(wall.temperature, p) - q) / wall.timeConstant;
+    }
+    rate[own] = ((GAS_CONSTANT_DRY_AIR + q * GAS_CONSTANT_VAPOR) * T * this.pressureRate) / p + heat + HEAT_CAPACITY_VAPOR * T * vapor;
+    rate[own + 1] = vapor;
+  }
+
   linearize(time: Second, state: Float64Array, rate: Float64Array, jacobian: BorderedJacobian): boolean {
-    if (!this.open(time, state)) return false;
+    if (!this.evaluate(time, state, rate)) return false;
+    const { own, temperature: T, pressure: p, mixingRatio: q, pressureRate, radius, square, stretch, surroundings, gasSlopes } = this;
     const { dryRadiusCubed, kappa, number } = this.classes;
     const { diagonal, sumGradient, bySum, byFirst, bySecond, byTime } = jacobian;
-    const d = this.derivatives;
-    const byLiquid = (this.own > 0 ? latentHeatOfVaporization(this.temperature) : 0) / this.heatCapacity;
-    const byEnthalpy = 1 / this.heatCapacity;
-    const byWater = (-HEAT_CAPACITY_VAPOR * this.temperature) / this.heatCapacity;
-    if (this.own > 0) {
-      describeGas(this.surroundings, this.temperature, this.pressure, this.mixingRatio);
-      describeGasSlopes(this.surroundings);
+    for (let i = 0; i < own; i++) {
+      const r = radius[i]!;
+      const widening = stretch[i]!;
+      const growth = rate[i]! / widening;
+      const nudged = logGrowthRate(surroundings, r * (1 + NUDGE), dryRadiusCubed[i]!, kappa[i]!);
+      this.baseStretch[i] = widening;
+      diagonal[i] = (nudged - growth) / NUDGE + growth * (2 - widening + 2 * square[i]!);
+      sumGradient[i] = (3 * DROP_MASS * number[i]! * r * r * r) / widening;
     }
-    for (let i = 0; i < this.own; i++) {
-      const r = this.radius[i]!;
-      const stretch = this.stretch[i]!;
-      this.baseStretch[i] = stretch;
-      const growth = logGrowthRate(this.surroundings, r, dryRadiusCubed[i]!, kappa[i]!);
-      growthDerivatives(this.surroundings, dryRadiusCubed[i]!, kappa[i]!, d);
-      rate[i] = growth * stretch;
-      diagonal[i] = d.byLogRadius + growth * (2 - stretch + 2 * this.square[i]!);
-      sumGradient[i] = (3 * DROP_MASS * number[i]! * r * r * r) / stretch;
-      bySum[i] = stretch * (d.byTemperature * byLiquid - d.byMixingRatio);
-      byFirst[i] = stretch * d.byTemperature * byEnthalpy;
-      bySecond[i] = stretch * (d.byTemperature * byWater + d.byMixingRatio);
-      byTime[i] = stretch * d.byPressure * this.pressureRate;
+    // Toward the middle of the range of pressures.
+    const pressureNudge = p < 5e4 ? p * NUDGE : -p * NUDGE;
+    this.slopesIn(T + TEMPERATURE_NUDGE, p, q, rate, gasSlopes[0], TEMPERATURE_NUDGE);
+    if (pressureRate !== 0) this.slopesIn(T, p + pressureNudge, q, rate, gasSlopes[1], pressureNudge);
+    this.slopesIn(T, p, q + VAPOR_NUDGE, rate, gasSlopes[2], VAPOR_NUDGE);
+    const byLiquid = (own > 0 ? latentHeatOfVaporization(T) : 0) / this.heatCapacity;
+    const byWater = (-HEAT_CAPACITY_VAPOR * T) / this.heatCapacity;
+    for (let i = 0; i < own + 2; i++) {
+      const byTemperature = gasSlopes[0][i]!;
+      const byVapor = gasSlopes[2][i]!;
+      bySum[i] = byTemperature * byLiquid - byVapor;
+      byFirst[i] = byTemperature / this.heatCapacity;
+      bySecond[i] = byTemperature * byWater + byVapor;
+      byTime[i] = pressureRate === 0 ? 0 : gasSlopes[1][i]! * pressureRate;
     }
-    this.gasRates(rate);
-    this.gasSlopes(rate, jacobian, byLiquid, byEnthalpy, byWater);
     return true;
+  }
+
+  private slopesIn(T: Kelvin, p: Pascal, q: Ratio, rate: Float64Array, slopes: Float64Array, nudge: number): void {
+    this.ratesIn(T, p, q, slopes);
+    for (let i = 0; i < slopes.length; i++) slopes[i] = (slopes[i]! - rate[i]!) / nudge;
   }
 
   /** Works out radii; returns the liquid water, kg per kg of dry air. */
@@ -208,8 +231,8 @@ export class DropletSystem implements BorderedSystem {
         square[i] = y;
         stretch[i] = 2 * y;
       } else {
-        const exponential = Math.exp(Math.max(y, -300));
-        square[i] = Math.log1p(exponential);
+        const exponential = exp(Math.max(y, -300));
+        square[i] = log1p(exponential);
         stretch[i] = 2 * square[i]! * (1 + 1 / exponential);
       }
       const r = scale[i]! * Math.sqrt(square[i]!);
@@ -244,47 +267,8 @@ export class DropletSystem implements BorderedSystem {
     const latentHeat = this.own > 0 ? latentHeatOfVaporization(this.temperature) : 0;
     return (latentHeat * liquid + enthalpy - HEAT_CAPACITY_VAPOR * this.temperature * water) / this.heatCapacity;
   }
-
-  private gasRates(rate: Float64Array): void {
-    const { temperature: T, mixingRatio: q, pressure: p, wall } = this;
-    const gasConstant = GAS_CONSTANT_DRY_AIR + q * GAS_CONSTANT_VAPOR;
-    let heat = 0;
-    let vapor = 0;
-    if (wall !== undefined) {
-      heat = ((HEAT_CAPACITY_DRY_AIR + q * HEAT_CAPACITY_VAPOR) * (wall.temperature - T)) / wall.timeConstant;
-      if (wall.wet) vapor = (saturatedMixingRatio(wall.temperature, p) - q) / wall.timeConstant;
-    }
-    rate[this.own] = (gasConstant * T * this.pressureRate) / p + heat + HEAT_CAPACITY_VAPOR * T * vapor;
-    rate[this.own + 1] = vapor;
-  }
-
-  private gasSlopes(rate: Float64Array, jacobian: BorderedJacobian, byLiquid: number, byEnthalpy: number, byWater: number): void {
-    const { temperature: T, mixingRatio: q, pressure: p, pressureRate, wall } = this;
-    const { common, byTime } = jacobian;
-    const vapor = rate[this.own + 1]!;
-    const exchange = wall === undefined ? 0 : 1 / wall.timeConstant;
-    const moistening = wall?.wet === true ? exchange : 0;
-    const difference = wall === undefined ? 0 : wall.temperature - T;
-    const ofTemperature =
-      ((GAS_CONSTANT_DRY_AIR + q * GAS_CONSTANT_VAPOR) * pressureRate) / p -
-      (HEAT_CAPACITY_DRY_AIR + q * HEAT_CAPACITY_VAPOR) * exchange +
-      HEAT_CAPACITY_VAPOR * vapor;
-    const ofVapor =
-      (GAS_CONSTANT_VAPOR * T * pressureRate) / p + HEAT_CAPACITY_VAPOR * (difference * exchange - T * moistening);
-    const wetting = wall?.wet === true ? exchange * pressureRate * saturatedMixingRatioSlope(wall.temperature, p) : 0;
-    common[0] = ofTemperature * byLiquid - ofVapor;
-    common[1] = ofTemperature * byEnthalpy;
-    common[2] = ofTemperature * byWater + ofVapor;
-    common[3] = moistening;
-    common[4] = 0;
-    common[5] = -moistening;
-    byTime[this.own] =
-      -((GAS_CONSTANT_DRY_AIR + q * GAS_CONSTANT_VAPOR) * T * pressureRate * pressureRate) / (p * p) +
-      HEAT_CAPACITY_VAPOR * T * wetting;
-    byTime[this.own + 1] = wetting;
-  }
 }
 
 function measureOf(square: number): number {
-  return square > 36 ? square : Math.log(Math.expm1(square));
+  return square > 36 ? square : log(expm1(square));
 }

@@ -1,9 +1,8 @@
 /** Walls of a vessel that warm or cool the air inside, and moisten it if they are wet. */
-import { HOMOGENEOUS_FREEZING_POINT, MOLAR_MASS_RATIO } from './constants.ts';
+import { HOMOGENEOUS_FREEZING_POINT } from './constants.ts';
 import { GROWTH_HIGH } from './droplet-growth.ts';
-import { saturationPressureInAir } from './moist-air.ts';
 import { inRange } from './range.ts';
-import type { Kelvin, Pascal, Ratio, Second } from './units.ts';
+import type { Kelvin, Second } from './units.ts';
 
 /** Walls of the vessel around the air. */
 export interface Wall {
@@ -19,16 +18,4 @@ export interface Wall {
 export function checkWall(wall: Wall): void {
   inRange('wall.timeConstant', wall.timeConstant, 1e-2, 1e6, 's');
   inRange('wall.temperature', wall.temperature, HOMOGENEOUS_FREEZING_POINT, GROWTH_HIGH, 'K');
-}
-
-/** Mixing ratio of air saturated at the temperature of a wet wall. */
-export function saturatedMixingRatio(T: Kelvin, p: Pascal): Ratio {
-  const e = saturationPressureInAir(T, p);
-  return (MOLAR_MASS_RATIO * e) / (p - e);
-}
-
-/** Its derivative to the pressure, by a difference towards the middle of the range of pressures. */
-export function saturatedMixingRatioSlope(T: Kelvin, p: Pascal): number {
-  const other = p < 5e4 ? p * (1 + 1e-5) : p * (1 - 1e-5);
-  return (saturatedMixingRatio(T, other) - saturatedMixingRatio(T, p)) / (other - p);
 }

@@ -1,20 +1,19 @@
 /** Cloud droplets: how fast one grows, and what a population of them does to air whose pressure changes. */
-import { GAS_CONSTANT_DRY_AIR, HOMOGENEOUS_FREEZING_POINT } from './constants.ts';
+import { HOMOGENEOUS_FREEZING_POINT } from './constants.ts';
 import { checkedTimes, checkHistory, checkStart, coefficients } from './droplet-checks.ts';
 import { describeGas, GROWTH_HIGH, logGrowthRate, newSurroundings, type Surroundings } from './droplet-growth.ts';
 import {
   DEFAULT_TOLERANCE,
   runAlong,
-  saturationRatioOf,
-  vaporPressureOf,
+  saturationIn,
   type PressurePoint,
   type StepTolerance,
 } from './droplet-run.ts';
 import { DropletSystem } from './droplet-system.ts';
 import { checkWall, type Wall } from './droplet-wall.ts';
-import type { CloudyAir } from './expansion.ts';
+import { withLiquid, type CloudyAir } from './expansion.ts';
 import { criticalPoint, equilibriumDiameter } from './koehler.ts';
-import { moistAirOfMixingRatio, type MoistAir } from './moist-air.ts';
+import { dryAirDensity, moistAirOfMixingRatio, type MoistAir } from './moist-air.ts';
 import { inRange } from './range.ts';
 import { activatedShare, sizeClasses, type AerosolMode, type SizeClass } from './size-classes.ts';
 import type {
@@ -171,12 +170,12 @@ export function condenseWithin(input: Condensation, tolerance: StepTolerance): C
   const classes = sizeClasses(input.modes, input.classes ?? DEFAULT_CLASSES);
   if (classes.length > 0) inRange('start.temperature', start.temperature, HOMOGENEOUS_FREEZING_POINT, GROWTH_HIGH, 'K');
 
-  const dryAirDensity = start.density / (1 + start.mixingRatio);
+  const density = dryAirDensity(start.temperature, start.pressure, start.mixingRatio);
   const system = new DropletSystem(
     {
       dryRadiusCubed: Float64Array.from(classes, ({ dryDiameter }) => (dryDiameter / 2) ** 3),
       kappa: Float64Array.from(classes, ({ kappa }) => kappa),
-      number: Float64Array.from(classes, ({ number }) => number / dryAirDensity),
+      number: Float64Array.from(classes, ({ number }) => number / density),
       scale: Float64Array.from(classes, ({ dryDiameter, kappa }) => {
         return criticalPoint({ dryDiameter, kappa, temperature: start.temperature }).wetDiameter / 2;
       }),
@@ -215,7 +214,7 @@ export function condenseWithin(input: Condensation, tolerance: StepTolerance): C
 
 function pointOf(system: DropletSystem, time: Second): CondensationPoint {
   const { pressure, temperature, liquid } = system;
-  const dryAirDensity = (pressure - vaporPressureOf(system)) / (GAS_CONSTANT_DRY_AIR * temperature);
+  const mixingRatio = Math.max(0, system.mixingRatio);
   let cubes = 0;
   let squares = 0;
   for (let i = 0; i < system.own; i++) {
@@ -227,28 +226,26 @@ function pointOf(system: DropletSystem, time: Second): CondensationPoint {
     time,
     pressure,
     temperature,
-    saturationRatio: saturationRatioOf(system),
-    mixingRatio: Math.max(0, system.mixingRatio),
+    saturationRatio: saturationIn(system),
+    mixingRatio,
     liquidWater: liquid,
-    liquidWaterContent: liquid * dryAirDensity,
+    liquidWaterContent: liquid * dryAirDensity(temperature, pressure, mixingRatio),
     effectiveRadius: squares > 0 ? cubes / squares : 0,
   };
 }
 
 function airOf(system: DropletSystem): CloudyAir {
-  const air = moistAirOfMixingRatio(system.temperature, system.pressure, Math.max(0, system.mixingRatio));
-  return { ...air, liquidWater: system.liquid, liquidWaterContent: (system.liquid * air.density) / (1 + air.mixingRatio) };
+  return withLiquid(moistAirOfMixingRatio(system.temperature, system.pressure, Math.max(0, system.mixingRatio)), system.liquid);
 }
 
 function sizesOf(system: DropletSystem, classes: readonly SizeClass[]): DropletSize[] {
   const { surroundings, temperature, pressure, mixingRatio } = system;
   if (classes.length > 0) describeGas(surroundings, temperature, pressure, mixingRatio);
-  const { density } = airOf(system);
-  const dryAirDensity = density / (1 + Math.max(0, mixingRatio));
+  const density = dryAirDensity(temperature, pressure, Math.max(0, mixingRatio));
   return classes.map(({ mode, dryDiameter, kappa }, i) => {
     const radius = system.radius[i]!;
     logGrowthRate(surroundings, radius, system.classes.dryRadiusCubed[i]!, kappa);
-    const number = system.classes.number[i]! * dryAirDensity;
+    const number = system.classes.number[i]! * density;
     return { mode, dryDiameter, kappa, diameter: 2 * radius, number, temperature: temperature + surroundings.excess };
   });
 }

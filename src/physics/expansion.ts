@@ -7,7 +7,8 @@ import {
   HOMOGENEOUS_FREEZING_POINT,
   MOLAR_MASS_RATIO,
 } from './constants.ts';
-import { moistAirOfMixingRatio, saturationPressureInAir, type MoistAir } from './moist-air.ts';
+import { exp, log } from './elementary.ts';
+import { dryAirDensity, moistAirOfMixingRatio, saturationMixingRatio, saturationPressureInAir, type MoistAir } from './moist-air.ts';
 import { inRange } from './range.ts';
 import { findRoot } from './roots.ts';
 import { latentHeatOfVaporization } from './saturation.ts';
@@ -79,8 +80,7 @@ export function expandWithCondensation(air: MoistAir | CloudyAir, pressure: Pasc
   const excess = (T: Kelvin): number => entropyOf(T, p, saturationMixingRatio(T, p), water) - target;
   if (excess(HOMOGENEOUS_FREEZING_POINT) > 0) {
     throw new RangeError(
-      `the droplets would be colder than ${HOMOGENEOUS_FREEZING_POINT} K, where they freeze; ` +
-        `pressure is ${p} Pa, the answer with liquid water ends at a higher pressure`,
+      `pressure is ${p} Pa; the droplets would be colder than ${HOMOGENEOUS_FREEZING_POINT} K, where they freeze`,
     );
   }
   // On expansion it cools; on compression the end of the range is the only bound at hand.
@@ -103,16 +103,15 @@ export function cloudOnset(air: MoistAir): CloudOnset {
   const freezing = air.pressure * (HOMOGENEOUS_FREEZING_POINT / air.temperature) ** (air.heatCapacity / air.gasConstant);
   const lowest = Math.max(LOWEST_PRESSURE, freezing);
   // The exponential of a logarithm may miss by a rounding, and the ends are ends of the range.
-  const pressureOf = (lnP: number): Pascal => Math.min(air.pressure, Math.max(lowest, Math.exp(lnP)));
+  const pressureOf = (lnP: number): Pascal => Math.min(air.pressure, Math.max(lowest, exp(lnP)));
   const saturation = (lnP: number): number => expandWithoutCondensation(air, pressureOf(lnP)).saturationRatio - 1;
-  if (air.mixingRatio === 0 || lowest >= air.pressure || saturation(Math.log(lowest)) < 0) {
+  if (air.mixingRatio === 0 || lowest >= air.pressure || saturation(log(lowest)) < 0) {
     throw new RangeError(
-      `air.saturationRatio is ${air.saturationRatio} at ${air.temperature} K; so dry or cold that no pressure above ` +
-        `${LOWEST_PRESSURE} Pa saturates it before it reaches ${HOMOGENEOUS_FREEZING_POINT} K, where droplets freeze`,
+      `air.saturationRatio is ${air.saturationRatio}; no pressure above ${LOWEST_PRESSURE} Pa saturates it above ${HOMOGENEOUS_FREEZING_POINT} K, where droplets freeze`,
     );
   }
-  if (saturation(Math.log(air.pressure)) >= 0) return { pressure: air.pressure, temperature: air.temperature };
-  const pressure = pressureOf(findRoot(saturation, Math.log(lowest), Math.log(air.pressure)));
+  if (saturation(log(air.pressure)) >= 0) return { pressure: air.pressure, temperature: air.temperature };
+  const pressure = pressureOf(findRoot(saturation, log(lowest), log(air.pressure)));
   return { pressure, temperature: expandWithoutCondensation(air, pressure).temperature };
 }
 
@@ -130,21 +129,21 @@ const REFERENCE_PRESSURE = 1e5;
 
 function entropyOf(T: Kelvin, p: Pascal, vapor: Ratio, water: Ratio): JoulePerKilogramKelvin {
   const vaporPressure = (p * vapor) / (MOLAR_MASS_RATIO + vapor);
-  const lnT = Math.log(T / REFERENCE_TEMPERATURE);
-  const dry = HEAT_CAPACITY_DRY_AIR * lnT - GAS_CONSTANT_DRY_AIR * Math.log((p - vaporPressure) / REFERENCE_PRESSURE);
+  const lnT = log(T / REFERENCE_TEMPERATURE);
+  const dry = HEAT_CAPACITY_DRY_AIR * lnT - GAS_CONSTANT_DRY_AIR * log((p - vaporPressure) / REFERENCE_PRESSURE);
   const liquid = water - vapor;
   return dry + (vapor > 0 ? vapor * vaporEntropy(lnT, vaporPressure) : 0) +
     (liquid === 0 ? 0 : liquid * (vaporEntropy(lnT, saturationPressureInAir(T, p)) - latentHeatOfVaporization(T) / T));
 }
 
 function vaporEntropy(lnT: number, vaporPressure: Pascal): JoulePerKilogramKelvin {
-  return HEAT_CAPACITY_VAPOR * lnT - GAS_CONSTANT_VAPOR * Math.log(vaporPressure / REFERENCE_PRESSURE);
+  return HEAT_CAPACITY_VAPOR * lnT - GAS_CONSTANT_VAPOR * log(vaporPressure / REFERENCE_PRESSURE);
 }
 
 /** Temperature of the given entropy with all water as vapor: in closed form, since ln T enters linearly. */
 function unsaturatedTemperature(target: JoulePerKilogramKelvin, p: Pascal, water: Ratio): Kelvin {
   const atReference = entropyOf(REFERENCE_TEMPERATURE, p, water, water);
-  return REFERENCE_TEMPERATURE * Math.exp((target - atReference) / (HEAT_CAPACITY_DRY_AIR + water * HEAT_CAPACITY_VAPOR));
+  return REFERENCE_TEMPERATURE * exp((target - atReference) / (HEAT_CAPACITY_DRY_AIR + water * HEAT_CAPACITY_VAPOR));
 }
 
 /** At the first trace of liquid both ends are the root but for rounding, and the change of sign is lost in it. */
@@ -158,16 +157,11 @@ function tooWarm(temperature: Kelvin): RangeError {
   return new RangeError(`temperature would reach ${temperature} K; the range ends at ${HIGHEST_TEMPERATURE} K`);
 }
 
-function saturationMixingRatio(T: Kelvin, p: Pascal): Ratio {
-  const e = Math.min(saturationPressureInAir(T, p), p / 2);
-  return (MOLAR_MASS_RATIO * e) / (p - e);
-}
-
 function liquidOf(air: MoistAir | CloudyAir): Ratio {
   return 'liquidWater' in air ? air.liquidWater : 0;
 }
 
-function withLiquid(air: MoistAir, liquidWater: Ratio): CloudyAir {
-  const dryAirDensity = air.density / (1 + air.mixingRatio);
-  return { ...air, liquidWater, liquidWaterContent: liquidWater * dryAirDensity };
+/** The same air with droplets in it. */
+export function withLiquid(air: MoistAir, liquidWater: Ratio): CloudyAir {
+  return { ...air, liquidWater, liquidWaterContent: liquidWater * dryAirDensity(air.temperature, air.pressure, air.mixingRatio) };
 }

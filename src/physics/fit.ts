@@ -1,4 +1,5 @@
 /** A vessel's own constants from a recorded run: what the readings say, how well, and what they cannot say. */
+import { exp, log } from './elementary.ts';
 import {
   holdMisfit,
   holdOf,
@@ -104,7 +105,7 @@ export function fitVessel(readings: readonly VesselReading[], options: FitOption
   const misfit = (parameters: readonly number[]): Misfit | undefined => {
     const [lnWall, lnThermometer, offset, leak = 0] = parameters as [number, number, number, number?];
     const series = modelSeries(driving, holds, options, {
-      wall: Math.exp(clampLn(lnWall)), thermometer: Math.exp(clampLn(lnThermometer)), leak: Math.max(0, leak),
+      wall: exp(clampLn(lnWall)), thermometer: exp(clampLn(lnThermometer)), leak: Math.max(0, leak),
     });
     if (series === undefined) return undefined;
     return {
@@ -149,7 +150,7 @@ function firstGuess(
       : [inRange('initial.thermometerTimeConstant', thermometerTimeConstant, SHORTEST, LONGEST, 's')];
   const offset = readings[0]!.thermometer - options.start.temperature;
   const candidates = walls.flatMap((wall) =>
-    thermometers.map((thermometer) => [Math.log(wall), Math.log(thermometer), offset, 0].slice(0, parameters)),
+    thermometers.map((thermometer) => [log(wall), log(thermometer), offset, 0].slice(0, parameters)),
   );
   const sizes = candidates.map((candidate) => residuals(candidate).reduce((sum, value) => sum + value * value, 0));
   return candidates[sizes.indexOf(Math.min(...sizes))]!;
@@ -171,7 +172,7 @@ function rootMeanSquare(values: readonly number[], count: number): number {
 }
 
 function clampLn(lnTime: number): number {
-  return Math.min(Math.log(LONGEST), Math.max(Math.log(SHORTEST), lnTime));
+  return Math.min(log(LONGEST), Math.max(log(SHORTEST), lnTime));
 }
 
 function describeFit(
@@ -190,8 +191,8 @@ function describeFit(
   };
   const logarithmic = (name: FittedConstant): FittedValue => {
     const { value: ln, standardError, low, high } = linear(name);
-    const value = Math.exp(clampLn(ln));
-    return { value, standardError: value * standardError, low: Math.exp(low), high: Math.exp(high) };
+    const value = exp(clampLn(ln));
+    return { value, standardError: value * standardError, low: exp(low), high: exp(high) };
   };
   const mean = readings.reduce((sum, { thermometer }) => sum + thermometer, 0) / readings.length;
   const total = readings.reduce((sum, { thermometer }) => sum + (thermometer - mean) ** 2, 0);

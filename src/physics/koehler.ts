@@ -1,5 +1,6 @@
 /** Equilibrium of a droplet with vapor: Kelvin's curve for pure water, Köhler's with a dissolved nucleus. */
 import { MOLAR_GAS_CONSTANT, MOLAR_MASS_WATER } from './constants.ts';
+import { exp, expm1, log, log1p } from './elementary.ts';
 import { inRange } from './range.ts';
 import { findRoot } from './roots.ts';
 import type { Kelvin, Meter, NewtonPerMeter, Ratio } from './units.ts';
@@ -50,7 +51,7 @@ export function kelvinLength(temperature: Kelvin, tension: NewtonPerMeter = surf
  * Source: Kelvin's equation; Pruppacher & Klett 1997, ch. 6.
  */
 export function kelvinSaturation(diameter: Meter, temperature: Kelvin): Ratio {
-  return Math.exp(kelvinLength(temperature) / inRange('diameter', diameter, SMALLEST, LARGEST, 'm'));
+  return exp(kelvinLength(temperature) / inRange('diameter', diameter, SMALLEST, LARGEST, 'm'));
 }
 
 /**
@@ -63,7 +64,7 @@ export function kelvinSaturation(diameter: Meter, temperature: Kelvin): Ratio {
  */
 export function kelvinDiameter(saturationRatio: Ratio, temperature: Kelvin): Meter {
   const S = inRange('saturationRatio', saturationRatio, 1 + Number.EPSILON, 20, '');
-  return kelvinLength(temperature) / Math.log(S);
+  return kelvinLength(temperature) / log(S);
 }
 
 /**
@@ -78,7 +79,7 @@ export function kelvinDiameter(saturationRatio: Ratio, temperature: Kelvin): Met
 export function koehlerSaturation(state: DryParticle & { readonly wetDiameter: Meter }): Ratio {
   const { dryDiameter, kappa, kelvinRatio } = scaled(state);
   const wet = inRange('wetDiameter', state.wetDiameter, dryDiameter, 1, 'm');
-  return Math.exp(logSaturation((wet - dryDiameter) / dryDiameter, kelvinRatio, kappa));
+  return exp(logSaturation((wet - dryDiameter) / dryDiameter, kelvinRatio, kappa));
 }
 
 /**
@@ -102,7 +103,7 @@ export function criticalPoint(particle: DryParticle): CriticalPoint {
   const { dryDiameter, kappa, kelvinRatio } = scaled(particle);
   const growth = criticalGrowth(kelvinRatio, kappa);
   return {
-    saturationRatio: Math.exp(logSaturation(growth, kelvinRatio, kappa)),
+    saturationRatio: exp(logSaturation(growth, kelvinRatio, kappa)),
     wetDiameter: dryDiameter * (1 + growth),
   };
 }
@@ -125,12 +126,12 @@ export function criticalDryDiameter(state: {
   const kappa = inRange('kappa', state.kappa, 0, 2, '');
   const A = kelvinLength(state.temperature);
   // A soluble particle needs less than an insoluble one of its size, so Kelvin's diameter bounds it from above.
-  const insoluble = A / Math.log(S);
+  const insoluble = A / log(S);
   const excess = (lnD: number): number => {
-    const ratio = A * Math.exp(-lnD);
-    return Math.log(logSaturation(criticalGrowth(ratio, kappa), ratio, kappa) / Math.log(S));
+    const ratio = A * exp(-lnD);
+    return log(logSaturation(criticalGrowth(ratio, kappa), ratio, kappa) / log(S));
   };
-  const diameter = kappa === 0 ? insoluble : Math.exp(findRoot(excess, Math.log(insoluble * 1e-6), Math.log(insoluble)));
+  const diameter = kappa === 0 ? insoluble : exp(findRoot(excess, log(insoluble * 1e-6), log(insoluble)));
   return inRange('diameter at this saturationRatio', diameter, 1e-10, 1e-2, 'm');
 }
 
@@ -145,18 +146,18 @@ export function criticalDryDiameter(state: {
 export function equilibriumDiameter(state: DryParticle & { readonly saturationRatio: Ratio }): Meter {
   const { dryDiameter, kappa, kelvinRatio } = scaled(state);
   const limit = criticalGrowth(kelvinRatio, kappa);
-  const highest = Math.exp(logSaturation(limit, kelvinRatio, kappa));
+  const highest = exp(logSaturation(limit, kelvinRatio, kappa));
   const S = inRange('saturationRatio', state.saturationRatio, 0, highest, '');
   if (S === 0 || kappa === 0) return dryDiameter;
-  const target = Math.log(S);
-  const excess = (lnGrowth: number): number => logSaturation(Math.exp(lnGrowth), kelvinRatio, kappa) - target;
+  const target = log(S);
+  const excess = (lnGrowth: number): number => logSaturation(exp(lnGrowth), kelvinRatio, kappa) - target;
   // Kelvin's effect at the dry size is the largest possible: the water that balances it bounds the answer from below.
-  const leastWater = kappa / Math.expm1(kelvinRatio - target);
+  const leastWater = kappa / expm1(kelvinRatio - target);
   if (leastWater < Number.EPSILON) return dryDiameter;
-  const lowest = Math.log(Math.expm1(Math.log1p(leastWater) / 3) * (1 - 1e-9));
-  const top = Math.log(limit);
+  const lowest = log(expm1(log1p(leastWater) / 3) * (1 - 1e-9));
+  const top = log(limit);
   if (excess(top) <= 0) return dryDiameter * (1 + limit);
-  return dryDiameter * (1 + Math.exp(findRoot(excess, lowest, top)));
+  return dryDiameter * (1 + exp(findRoot(excess, lowest, top)));
 }
 
 function scaled(particle: DryParticle): { dryDiameter: Meter; kappa: Ratio; kelvinRatio: Ratio } {
@@ -168,7 +169,7 @@ function scaled(particle: DryParticle): { dryDiameter: Meter; kappa: Ratio; kelv
 /** Logarithm of the saturation ratio; `growth` is wet over dry diameter less one, `kelvinRatio` A over dry diameter. */
 function logSaturation(growth: number, kelvinRatio: Ratio, kappa: Ratio): number {
   const kelvin = kelvinRatio / (1 + growth);
-  return kappa === 0 ? kelvin : kelvin - Math.log1p(kappa / waterVolume(growth));
+  return kappa === 0 ? kelvin : kelvin - log1p(kappa / waterVolume(growth));
 }
 
 /** Volume of water over that of the dry particle. */
@@ -180,11 +181,11 @@ function waterVolume(growth: number): number {
 function criticalGrowth(kelvinRatio: Ratio, kappa: Ratio): number {
   if (kappa === 0) return 0;
   const excess = (lnGrowth: number): number => {
-    const growth = Math.exp(lnGrowth);
+    const growth = exp(lnGrowth);
     const water = waterVolume(growth);
-    return Math.log((kelvinRatio * water * (water + kappa)) / (3 * kappa)) - 4 * Math.log1p(growth);
+    return log((kelvinRatio * water * (water + kappa)) / (3 * kappa)) - 4 * log1p(growth);
   };
   const lowest = Math.min(1, Math.sqrt((1.5 * kappa) / (49 * kelvinRatio)), 1.5 / (7 * kelvinRatio));
   const highest = 1 + Math.sqrt((3 * kappa) / kelvinRatio);
-  return Math.exp(findRoot(excess, Math.log(lowest / 2), Math.log(highest * 2)));
+  return exp(findRoot(excess, log(lowest / 2), log(highest * 2)));
 }

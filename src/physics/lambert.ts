@@ -1,4 +1,5 @@
 /** Lambert's W function on its lower real branch. */
+import { exp, log } from './elementary.ts';
 import { inRange } from './range.ts';
 
 const BRANCH_POINT = -1 / Math.E;
@@ -17,10 +18,10 @@ export function lambertWLower(x: number): number {
   // Halley's step divides by w + 1; so near the branch point the series alone is the more exact.
   const series = -1 + q - q ** 2 / 3 + (11 / 72) * q ** 3 - (43 / 540) * q ** 4;
   if (q > -1e-3) return series;
-  const ln = Math.log(-x);
-  let w = x > -0.25 ? ln - Math.log(-ln) : series;
+  const ln = log(-x);
+  let w = x > -0.25 ? ln - log(-ln) : series;
   for (let i = 0; i < MOST_ITERATIONS; i++) {
-    const e = Math.exp(w);
+    const e = exp(w);
     const error = w * e - x;
     const step = error / (e * (w + 1) - ((w + 2) * error) / (2 * w + 2));
     w -= step;

@@ -54,7 +54,7 @@ export function leakRate(test: {
   const meanTime = readings.reduce((sum, { time }) => sum + time, 0) / n;
   const meanPressure = readings.reduce((sum, { pressure }) => sum + pressure, 0) / n;
   const timeSquares = readings.reduce((sum, { time }) => sum + (time - meanTime) ** 2, 0);
-  if (timeSquares === 0) throw new RangeError('readings are all at one time; a rate needs different times');
+  if (timeSquares === 0) throw new RangeError('readings are all at one time');
   const products = readings.reduce((sum, { time, pressure }) => sum + (time - meanTime) * (pressure - meanPressure), 0);
   const rate = products / timeSquares;
   const squares = readings.reduce(

@@ -47,7 +47,7 @@ const NO_EFFECT = 1e-9;
 export function leastSquares(problem: LeastSquaresProblem): LeastSquaresFit {
   const { residuals: model, initial } = problem;
   const scales = problem.scales ?? initial.map(() => 1);
-  const increment = problem.increment ?? Math.cbrt(Number.EPSILON);
+  const increment = problem.increment ?? 6e-6;
   const smallestStep = problem.smallestStep ?? 1e-10;
   let parameters = [...initial];
   let residuals = model(parameters);

@@ -1,4 +1,5 @@
 /** Where lifted air becomes saturated, in closed form: an account of its own, independent of `expansion.ts`. */
+import { exp, log } from './elementary.ts';
 import { lambertWLower } from './lambert.ts';
 import type { MoistAir } from './moist-air.ts';
 import { inRange } from './range.ts';
@@ -70,7 +71,7 @@ export function liftingDepositionLevel(air: MoistAir): LiftingLevel {
 export function boltonCondensationTemperature(temperature: Kelvin, dewPoint: Kelvin): Kelvin {
   const T = inRange('temperature', temperature, 238.15, 318.15, 'K');
   const Td = inRange('dewPoint', dewPoint, 218.15, T, 'K');
-  return 1 / (1 / (Td - 56) + Math.log(T / Td) / 800) + 56;
+  return 1 / (1 / (Td - 56) + log(T / Td) / 800) + 56;
 }
 
 function liftingLevel(air: MoistAir, condensate: Condensate): LiftingLevel {
@@ -85,7 +86,7 @@ function liftingLevel(air: MoistAir, condensate: Condensate): LiftingLevel {
   const a = heatCapacity / gasConstant - powerOf(condensate);
   const b = -temperatureScale(condensate) / T;
   // exp(b) may be as small as 10⁻²⁰: its root is taken in the exponent.
-  const argument = (b / a) * relative ** (1 / a) * Math.exp(b / a);
+  const argument = (b / a) * relative ** (1 / a) * exp(b / a);
   const ratio = Math.min(1, b / (a * lambertWLower(argument)));
   return {
     pressure: p * ratio ** (heatCapacity / gasConstant),
@@ -97,7 +98,7 @@ function liftingLevel(air: MoistAir, condensate: Condensate): LiftingLevel {
 /** Of vapor and condensate with constant heat capacities: Romps 2017, section 2. */
 function saturationPressure(T: Kelvin, condensate: Condensate): Pascal {
   const inverse = 1 / TRIPLE_POINT_TEMPERATURE - 1 / T;
-  return TRIPLE_POINT_PRESSURE * (T / TRIPLE_POINT_TEMPERATURE) ** powerOf(condensate) * Math.exp(temperatureScale(condensate) * inverse);
+  return TRIPLE_POINT_PRESSURE * (T / TRIPLE_POINT_TEMPERATURE) ** powerOf(condensate) * exp(temperatureScale(condensate) * inverse);
 }
 
 function powerOf({ heatCapacity }: Condensate): number {

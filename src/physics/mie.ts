@@ -1,4 +1,5 @@
 /** Scattering of light by a sphere that does not absorb: the exact series of Mie. */
+import { cbrt } from './elementary.ts';
 import { inRange } from './range.ts';
 import type { Radian, Ratio } from './units.ts';
 
@@ -21,23 +22,26 @@ export interface MieSphere {
  *   appendix A; number of terms by Wiscombe 1980.
  */
 export function mieSphere(sizeParameter: number, refractiveIndex: Ratio): MieSphere {
-  const x = inRange('sizeParameter', sizeParameter, 0.01, 6000, '');
-  const m = inRange('refractiveIndex', refractiveIndex, 0.5, 2.5, '');
-  const { aRe, aIm, bRe, bIm, terms } = coefficients(x, m);
-
-  let extinction = 0;
+  // Coefficients a and b of the series from n = 1 on: real parts, imaginary parts.
+  const [aRe, aIm, bRe, bIm]: [number[], number[], number[], number[]] = [[0], [0], [0], [0]];
+  const efficiency = sumOfSeries(sizeParameter, refractiveIndex, (electric, magnetic) => {
+    aRe.push(realPart(electric));
+    aIm.push(imaginaryPart(electric));
+    bRe.push(realPart(magnetic));
+    bIm.push(imaginaryPart(magnetic));
+  });
+  const x = sizeParameter;
+  const terms = aRe.length - 1;
   let forward = 0;
   for (let n = 1; n <= terms; n++) {
     const a = [aRe[n]!, aIm[n]!] as const;
     const b = [bRe[n]!, bIm[n]!] as const;
-    extinction += (2 * n + 1) * (a[0] + b[0]);
     forward += ((2 * n + 1) / (n * (n + 1))) * (a[0] * b[0] + a[1] * b[1]);
     if (n === terms) continue;
     const nextA = [aRe[n + 1]!, aIm[n + 1]!] as const;
     const nextB = [bRe[n + 1]!, bIm[n + 1]!] as const;
     forward += ((n * (n + 2)) / (n + 1)) * (a[0] * nextA[0] + a[1] * nextA[1] + b[0] * nextB[0] + b[1] * nextB[1]);
   }
-  const efficiency = (2 / x ** 2) * extinction;
 
   function phase(angle: Radian): Ratio {
     const mu = Math.cos(inRange('angle', angle, 0, Math.PI, 'rad'));
@@ -61,46 +65,48 @@ export function mieSphere(sizeParameter: number, refractiveIndex: Ratio): MieSph
   return { extinctionEfficiency: efficiency, asymmetry: ((4 / x ** 2) * forward) / efficiency, phase };
 }
 
-interface Coefficients {
-  readonly terms: number;
-  readonly aRe: Float64Array;
-  readonly aIm: Float64Array;
-  readonly bRe: Float64Array;
-  readonly bIm: Float64Array;
+/**
+ * The extinction efficiency alone, as in {@link mieSphere}.
+ * @throws RangeError outside a range
+ */
+export function mieExtinction(sizeParameter: number, refractiveIndex: Ratio): Ratio {
+  return sumOfSeries(sizeParameter, refractiveIndex, () => {});
 }
 
-function coefficients(x: number, m: number): Coefficients {
-  const terms = Math.ceil(x + 4.05 * Math.cbrt(x) + 2);
+/** A coefficient of the series is p/(p − iq), where the refractive index is real. */
+type Coefficient = readonly [p: number, q: number];
+
+const realPart = ([p, q]: Coefficient): number => p ** 2 / (p ** 2 + q ** 2);
+const imaginaryPart = ([p, q]: Coefficient): number => (p * q) / (p ** 2 + q ** 2);
+
+/** Extinction efficiency; calls `visit` with the coefficients a and b of each order on the way. */
+function sumOfSeries(sizeParameter: number, refractiveIndex: Ratio, visit: (a: Coefficient, b: Coefficient) => void): Ratio {
+  const x = inRange('sizeParameter', sizeParameter, 0.01, 6000, '');
+  const m = inRange('refractiveIndex', refractiveIndex, 0.5, 2.5, '');
+  const terms = Math.ceil(x + 4.05 * cbrt(x) + 2);
   const derivative = logarithmicDerivative(m * x, terms);
-  const aRe = new Float64Array(terms + 1);
-  const aIm = new Float64Array(terms + 1);
-  const bRe = new Float64Array(terms + 1);
-  const bIm = new Float64Array(terms + 1);
   // Riccati–Bessel functions of order n − 1 and n, upward: stable as far as the series is needed.
   let [psiBefore, psi] = [Math.cos(x), Math.sin(x)];
   let [chiBefore, chi] = [-Math.sin(x), Math.cos(x)];
+  let sum = 0;
   for (let n = 1; n <= terms; n++) {
     const psiNext = ((2 * n - 1) / x) * psi - psiBefore;
     const chiNext = ((2 * n - 1) / x) * chi - chiBefore;
     const electric = derivative[n]! / m + n / x;
     const magnetic = derivative[n]! * m + n / x;
-    [aRe[n], aIm[n]] = coefficient(electric * psiNext - psi, electric * chiNext - chi);
-    [bRe[n], bIm[n]] = coefficient(magnetic * psiNext - psi, magnetic * chiNext - chi);
+    const a = [electric * psiNext - psi, electric * chiNext - chi] as const;
+    const b = [magnetic * psiNext - psi, magnetic * chiNext - chi] as const;
+    sum += (2 * n + 1) * (realPart(a) + realPart(b));
+    visit(a, b);
     [psiBefore, psi] = [psi, psiNext];
     [chiBefore, chi] = [chi, chiNext];
   }
-  return { terms, aRe, aIm, bRe, bIm };
-}
-
-/** p/(p − iq), which is what a coefficient comes to when the index is real. */
-function coefficient(p: number, q: number): [number, number] {
-  const norm = p ** 2 + q ** 2;
-  return [p ** 2 / norm, (p * q) / norm];
+  return (2 / x ** 2) * sum;
 }
 
 /** Downward, upward being unstable, from so far above the argument that the start no longer matters. */
 function logarithmicDerivative(z: number, terms: number): Float64Array {
-  const start = Math.ceil(Math.max(terms, z) + 10 * Math.cbrt(z)) + 16;
+  const start = Math.ceil(Math.max(terms, z) + 10 * cbrt(z)) + 16;
   const values = new Float64Array(start + 1);
   for (let n = start; n > 0; n--) values[n - 1] = n / z - 1 / (values[n]! + n / z);
   return values;

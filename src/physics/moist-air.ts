@@ -48,6 +48,22 @@ export function saturationPressureInAir(temperature: Kelvin, pressure: Pascal): 
   return enhancementFactor(temperature, pressure) * saturationVaporPressure(temperature);
 }
 
+/** Mixing ratio of air saturated over plane liquid water; at most that of half vapor. */
+export function saturationMixingRatio(temperature: Kelvin, pressure: Pascal): Ratio {
+  const e = Math.min(saturationPressureInAir(temperature, pressure), pressure / 2);
+  return (MOLAR_MASS_RATIO * e) / (pressure - e);
+}
+
+/** Vapor pressure over that of saturation, of air of a given mixing ratio. */
+export function saturationRatioOf(temperature: Kelvin, pressure: Pascal, mixingRatio: Ratio): Ratio {
+  return (pressure * mixingRatio) / (MOLAR_MASS_RATIO + mixingRatio) / saturationPressureInAir(temperature, pressure);
+}
+
+/** Density of the dry air alone, kg/m³, in air of a given mixing ratio. */
+export function dryAirDensity(temperature: Kelvin, pressure: Pascal, mixingRatio: Ratio): KilogramPerCubicMeter {
+  return pressure / ((GAS_CONSTANT_DRY_AIR + mixingRatio * GAS_CONSTANT_VAPOR) * temperature);
+}
+
 /**
  * Moist air from what a room's instruments read.
  * @param state.temperature K, 173.15 to 331

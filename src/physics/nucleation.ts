@@ -1,5 +1,6 @@
 /** Where vapor condenses without particles: on small ions, or with nothing at all. Droplets on particles: koehler.ts. */
 import { AVOGADRO_CONSTANT, BOLTZMANN_CONSTANT, MOLAR_MASS_WATER } from './constants.ts';
+import { cbrt, exp, log } from './elementary.ts';
 import { expandWithoutCondensation } from './expansion.ts';
 import type { MoistAir } from './moist-air.ts';
 import { inRange } from './range.ts';
@@ -71,7 +72,7 @@ export function homogeneousNucleationRate(
   saturationRatio: Ratio,
   properties: NucleationProperties = {},
 ): number {
-  return Math.exp(logRate(temperature, checkedSaturation(saturationRatio), properties));
+  return exp(logRate(temperature, checkedSaturation(saturationRatio), properties));
 }
 
 /**
@@ -89,7 +90,7 @@ export function criticalCluster(
   properties: NucleationProperties = {},
 ): { readonly radius: Meter; readonly molecules: number } {
   const { sigma, volume, thermal } = describe(temperature, properties);
-  const radius = (2 * sigma * volume) / (thermal * Math.log(checkedSaturation(saturationRatio)));
+  const radius = (2 * sigma * volume) / (thermal * log(checkedSaturation(saturationRatio)));
   return { radius, molecules: ((4 / 3) * Math.PI * radius ** 3) / volume };
 }
 
@@ -102,12 +103,12 @@ export function criticalCluster(
  * Source: {@link homogeneousNucleationRate}, solved for the rate.
  */
 export function homogeneousOnset(temperature: Kelvin, options: { readonly rate?: number } = {}): Ratio {
-  const target = Math.log(inRange('rate', options.rate ?? VISIBLE_RATE, 1, 1e20, '1/(m³·s)'));
-  const excess = (lnS: number): number => logRate(temperature, Math.exp(lnS), {}) - target;
-  if (excess(Math.log(HIGHEST_SATURATION)) < 0) {
-    throw new RangeError(`rate is ${options.rate} 1/(m³·s); it is not reached below a saturation ratio of ${HIGHEST_SATURATION}`);
+  const target = log(inRange('rate', options.rate ?? VISIBLE_RATE, 1, 1e20, '1/(m³·s)'));
+  const excess = (lnS: number): number => logRate(temperature, exp(lnS), {}) - target;
+  if (excess(log(HIGHEST_SATURATION)) < 0) {
+    throw new RangeError(`rate is ${options.rate} 1/(m³·s); it is not reached below saturationRatio ${HIGHEST_SATURATION}`);
   }
-  return Math.exp(findRoot(excess, 0.05, Math.log(HIGHEST_SATURATION)));
+  return exp(findRoot(excess, 0.05, log(HIGHEST_SATURATION)));
 }
 
 /**
@@ -126,8 +127,8 @@ export function ionLimit(temperature: Kelvin): Ratio {
   const curvature = (2 * sigma * volume) / thermal;
   const charge =
     ((volume * ELEMENTARY_CHARGE ** 2) / (32 * Math.PI ** 2 * VACUUM_PERMITTIVITY * thermal)) * (1 - 1 / RELATIVE_PERMITTIVITY);
-  const radius = Math.cbrt((4 * charge) / curvature);
-  return Math.exp((3 * curvature) / (4 * radius));
+  const radius = cbrt((4 * charge) / curvature);
+  return exp((3 * curvature) / (4 * radius));
 }
 
 /**
@@ -154,9 +155,9 @@ function firstReached(air: MoistAir, limit: (T: Kelvin) => Ratio): NucleationLim
   const coldest = air.pressure * (WATER_LOW / air.temperature) ** (air.heatCapacity / air.gasConstant);
   // A little above, so that rounding does not carry the end of the search out of the range.
   const lowest = Math.max(LOWEST_PRESSURE, coldest * (1 + 1e-12));
-  const at = (lnP: number): MoistAir => expandWithoutCondensation(air, Math.exp(lnP));
-  if (!(lowest < air.pressure) || excess(at(Math.log(lowest))) < 0) return undefined;
-  return pick(at(findRoot((lnP) => excess(at(lnP)), Math.log(lowest), Math.log(air.pressure))));
+  const at = (lnP: number): MoistAir => expandWithoutCondensation(air, exp(lnP));
+  if (!(lowest < air.pressure) || excess(at(log(lowest))) < 0) return undefined;
+  return pick(at(findRoot((lnP) => excess(at(lnP)), log(lowest), log(air.pressure))));
 }
 
 function pick({ pressure, temperature, saturationRatio }: MoistAir): NucleationLimit {
@@ -169,9 +170,9 @@ function checkedSaturation(saturationRatio: Ratio): Ratio {
 
 function logRate(temperature: Kelvin, saturationRatio: Ratio, properties: NucleationProperties): number {
   const { sigma, volume, thermal, pressure } = describe(temperature, properties);
-  const barrier = ((16 * Math.PI) / 3) * ((volume ** 2 * sigma ** 3) / (thermal ** 3 * Math.log(saturationRatio) ** 2));
+  const barrier = ((16 * Math.PI) / 3) * ((volume ** 2 * sigma ** 3) / (thermal ** 3 * log(saturationRatio) ** 2));
   const monomers = pressure / thermal;
-  return Math.log(Math.sqrt((2 * sigma) / (Math.PI * MOLECULE_MASS)) * volume * monomers ** 2 * saturationRatio) - barrier;
+  return log(Math.sqrt((2 * sigma) / (Math.PI * MOLECULE_MASS)) * volume * monomers ** 2 * saturationRatio) - barrier;
 }
 
 function describe(

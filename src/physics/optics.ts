@@ -1,7 +1,8 @@
 /** What can be seen of a cloud of droplets: extinction, contrast, visual range and the colored rings. */
 import { DENSITY_LIQUID_WATER } from './constants.ts';
-import { mieSphere } from './mie.ts';
-import { inRange } from './range.ts';
+import { exp, log } from './elementary.ts';
+import { mieExtinction } from './mie.ts';
+import { inRange, wholeInRange } from './range.ts';
 import type { KilogramPerCubicMeter, Meter, PerCubicMeter, Radian, Ratio } from './units.ts';
 
 /** Extinction coefficient: share of a beam lost per meter of path, 1/m. */
@@ -24,7 +25,7 @@ const SMALLEST_LARGE_DROP: Meter = 2e-6;
  * @param drop.refractiveIndex real, 1.05 to 2.5; water's if not given
  * @returns pure number
  * @throws RangeError outside a range
- * Source: {@link mieSphere}; no absorption, so not for soot.
+ * Source: {@link mieExtinction}; no absorption, so not for soot.
  */
 export function extinctionEfficiency(drop: {
   diameter: Meter;
@@ -34,7 +35,7 @@ export function extinctionEfficiency(drop: {
   const diameter = inRange('diameter', drop.diameter, 1e-8, 2e-4, 'm');
   const wavelength = inRange('wavelength', drop.wavelength ?? WAVELENGTH_SEEN, 3e-7, 1e-6, 'm');
   const index = inRange('refractiveIndex', drop.refractiveIndex ?? INDEX_OF_WATER, 1.05, 2.5, '');
-  return mieSphere((Math.PI * diameter) / wavelength, index).extinctionEfficiency;
+  return mieExtinction((Math.PI * diameter) / wavelength, index);
 }
 
 /** A cloud by its number and size, or by its water and effective radius. */
@@ -86,7 +87,7 @@ export function opticalDepth(extinction: PerMeter, path: Meter): number {
  * Source: law of Bouguer.
  */
 export function transmittance(depth: number): Ratio {
-  return Math.exp(-inRange('opticalDepth', depth, 0, 700, ''));
+  return exp(-inRange('opticalDepth', depth, 0, 700, ''));
 }
 
 /**
@@ -100,7 +101,7 @@ export function transmittance(depth: number): Ratio {
  */
 export function visualRange(extinction: PerMeter, threshold: Ratio = 0.02): Meter {
   const limit = inRange('threshold', threshold, 0.001, 0.9, '');
-  return -Math.log(limit) / inRange('extinction', extinction, 1e-6, 1e4, '1/m');
+  return -log(limit) / inRange('extinction', extinction, 1e-6, 1e4, '1/m');
 }
 
 /**
@@ -122,7 +123,7 @@ export interface Visibility {
 
 /**
  * Share of light a droplet sends toward an angle, over an even spread: droplets of 4 to 20 µm, 555 nm, by
- * {@link mieSphere}; 75–105° for the side, 30° behind, 150° in front.
+ * `mieSphere`; 75–105° for the side, 30° behind, 150° in front.
  */
 const PHASE: Record<Exclude<Lighting, 'room'>, number> = { side: 0.041, back: 2.3, front: 0.17 };
 /** Share sent within 45° of straight on, where the eye looks through the cloud at the backing; same source. */
@@ -171,10 +172,10 @@ export function visibleContrast(view: {
 export type RingFeature = 'dark' | 'bright' | 'red';
 
 /** Zeros of the Bessel functions J₁ (dark) and J₂ (bright), over π: Abramowitz & Stegun 1964, table 9.5. */
-const DARK = [3.83170597, 7.01558667, 10.17346814].map((zero) => zero / Math.PI);
-const BRIGHT = [5.1356223, 8.41724414, 11.61984117].map((zero) => zero / Math.PI);
+const DARK = /* @__PURE__ */ [3.83170597, 7.01558667, 10.17346814].map((zero) => zero / Math.PI);
+const BRIGHT = /* @__PURE__ */ [5.1356223, 8.41724414, 11.61984117].map((zero) => zero / Math.PI);
 /** Angle times radius of the red rings in white light, degree·µm: Laven 2015, Appl. Opt. 54, B46. */
-const RED = [16, 31, 47].map((product) => ((product * Math.PI) / 180) * 2e-6);
+const RED = /* @__PURE__ */ [16, 31, 47].map((product) => ((product * Math.PI) / 180) * 2e-6);
 /** Effective wavelength of white light in a corona: Minnaert 1954, section 164, 0.57 µm. */
 const WAVELENGTH_OF_RINGS: Meter = 570e-9;
 
@@ -218,10 +219,9 @@ export interface RingOfDroplets {
 /** Diameter times the sine (in white light: the angle) of a ring, m. */
 function ringConstant({ ring = 1, feature = 'dark', wavelength }: RingOfDroplets): Meter {
   const constants = { dark: DARK, bright: BRIGHT, red: RED }[feature];
-  const constant = constants[inRange('ring', ring, 1, 3, '') - 1];
-  if (constant === undefined) throw new RangeError(`ring is ${ring}; it is a whole number, 1 to 3`);
+  const constant = constants[wholeInRange('ring', ring, 1, 3) - 1]!;
   if (feature === 'red') {
-    if (wavelength !== undefined) throw new RangeError(`wavelength is ${wavelength} m; the red edge is seen in white light and takes none`);
+    if (wavelength !== undefined) throw new RangeError(`wavelength is ${wavelength} m; the red edge in white light takes none`);
     return constant;
   }
   return constant * inRange('wavelength', wavelength ?? WAVELENGTH_OF_RINGS, 3e-7, 1e-6, 'm');

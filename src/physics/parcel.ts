@@ -1,5 +1,6 @@
 /** A rising parcel of air: clear up to its cloud base, with droplets above, in a column of its own density. */
 import { STANDARD_GRAVITY } from './constants.ts';
+import { exp, log } from './elementary.ts';
 import { cloudOnset, expandWithCondensation, expandWithoutCondensation, type CloudyAir } from './expansion.ts';
 import type { LiftingLevel } from './lifting-levels.ts';
 import type { MoistAir } from './moist-air.ts';
@@ -33,14 +34,12 @@ const LOWEST_PRESSURE: Pascal = 5e3;
 const GREATEST_HEIGHT: Meter = 2e4;
 /** Of ln p: short enough that the quadrature's error stays below a micrometer, see the tests. */
 const LONGEST_PANEL = 0.15;
-/** Gauss–Legendre nodes and weights of five points on (−1, 1): Abramowitz & Stegun 1964, table 25.4. */
-const GAUSS: readonly (readonly [node: number, weight: number])[] = [
-  [-0.906179845938664, 0.236926885056189],
-  [-0.538469310105683, 0.478628670499366],
-  [0, 0.568888888888889],
-  [0.538469310105683, 0.478628670499366],
-  [0.906179845938664, 0.236926885056189],
-];
+/** Gauss–Legendre nodes and weights of five points on (−1, 1): Abramowitz & Stegun 1964, eq. 25.4.29; in closed form. */
+const GAUSS: readonly (readonly [node: number, weight: number])[] = /* @__PURE__ */ [-1, 0, 1].flatMap((root) => {
+  const node = Math.sqrt(5 + 2 * root * Math.sqrt(10 / 7)) / 3;
+  const weight = (322 - 13 * root * Math.sqrt(70)) / 900;
+  return root === 0 ? [[0, 128 / 225] as const] : ([[node, weight], [-node, weight]] as const);
+});
 
 /**
  * The parcel at the given heights: it cools as it expands, without exchange of heat; above its cloud base
@@ -144,7 +143,7 @@ function pressureAt(column: Column, height: Meter): Pascal {
  * passes the goal and no state beyond it, which may have no answer, is asked for.
  */
 function cloudPressure(column: Column, depth: Meter): Pascal {
-  let lnP = Math.log(column.base.pressure);
+  let lnP = log(column.base.pressure);
   let left = depth;
   for (;;) {
     const step = Math.min(LONGEST_PANEL, left / scaleHeight(column, lnP));
@@ -155,8 +154,8 @@ function cloudPressure(column: Column, depth: Meter): Pascal {
 }
 
 function cloudDepth(column: Column, pressure: Pascal): Meter {
-  const lnBottom = Math.log(column.base.pressure);
-  const lnTop = Math.log(pressure);
+  const lnBottom = log(column.base.pressure);
+  const lnTop = log(pressure);
   const panels = Math.max(1, Math.ceil((lnBottom - lnTop) / LONGEST_PANEL));
   const edge = (i: number): number => lnBottom + ((lnTop - lnBottom) * i) / panels;
   let depth = 0;
@@ -179,5 +178,5 @@ function scaleHeight(column: Column, lnP: number): Meter {
 
 /** The exponential of a logarithm may miss by a rounding, and the base may be the end of the range. */
 function pressureOf({ base }: Column, lnP: number): Pascal {
-  return Math.min(base.pressure, Math.exp(lnP));
+  return Math.min(base.pressure, exp(lnP));
 }

@@ -1,4 +1,5 @@
 /** A distribution of particle sizes as numbers in classes, and how coagulation moves them between classes. */
+import { exp, log } from './elementary.ts';
 import type { CubicMeter, Meter, PerCubicMeter, Ratio } from './units.ts';
 
 /** A lognormal mode of particles. */
@@ -32,8 +33,8 @@ export function sizeClasses(modes: readonly ParticleMode[], perDoubling: number)
   // Eight times the largest diameter is five hundred coagulations: more than a day of the densest smoke brings.
   const high = Math.min(1.5e-4, 8 * Math.max(...ends.map((end) => end.high)));
   const step = 2 ** (1 / (3 * perDoubling));
-  const first = Math.floor(Math.log(low / anchor) / Math.log(step) + 1e-9);
-  const last = Math.ceil(Math.log(high / anchor) / Math.log(step) - 1e-9);
+  const first = Math.floor(log(low / anchor) / log(step) + 1e-9);
+  const last = Math.ceil(log(high / anchor) / log(step) - 1e-9);
   const diameters = Array.from({ length: last - first + 1 }, (_, i) => anchor * step ** (first + i));
   return { diameters, volumes: diameters.map((d) => (Math.PI / 6) * d ** 3) };
 }
@@ -44,14 +45,14 @@ export function sizeClasses(modes: readonly ParticleMode[], perDoubling: number)
  */
 export function populate(classes: SizeClasses, mode: ParticleMode): Float64Array {
   const numbers = new Float64Array(classes.diameters.length);
-  const width = Math.log(mode.geometricStandardDeviation);
-  const spacing = Math.log(classes.diameters[1]! / classes.diameters[0]!);
+  const width = log(mode.geometricStandardDeviation);
+  const spacing = log(classes.diameters[1]! / classes.diameters[0]!);
   if (width < spacing) {
     for (const { into, share } of split(classes, (Math.PI / 6) * mode.medianDiameter ** 3)) numbers[into]! += share * mode.number;
     return numbers;
   }
   classes.diameters.forEach((d, i) => {
-    numbers[i] = Math.exp(-0.5 * (Math.log(d / mode.medianDiameter) / width) ** 2);
+    numbers[i] = exp(-0.5 * (log(d / mode.medianDiameter) / width) ** 2);
   });
   const sum = numbers.reduce((total, n) => total + n, 0);
   return numbers.map((n) => (n * mode.number) / sum);
@@ -112,8 +113,8 @@ function split({ volumes }: SizeClasses, volume: CubicMeter): [Share] | [Share, 
   const last = volumes.length - 1;
   if (volume >= volumes[last]!) return [{ into: last, share: volume / volumes[last]! }];
   if (volume <= volumes[0]!) return [{ into: 0, share: volume / volumes[0]! }];
-  const spacing = Math.log(volumes[1]! / volumes[0]!);
-  const guess = Math.floor(Math.log(volume / volumes[0]!) / spacing);
+  const spacing = log(volumes[1]! / volumes[0]!);
+  const guess = Math.floor(log(volume / volumes[0]!) / spacing);
   const into = Math.min(last - 1, guess);
   const share = (volumes[into + 1]! - volume) / (volumes[into + 1]! - volumes[into]!);
   return [{ into, share }, { into: into + 1, share: 1 - share }];

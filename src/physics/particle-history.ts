@@ -1,6 +1,7 @@
 /** What becomes of particles let into a closed vessel: number and size over minutes and hours. */
 import { coagulationCoefficient, settlingVelocity, wallLoss, type ParticleInAir, type ParticleVessel } from './aerosol.ts';
 import { DENSITY_LIQUID_WATER } from './constants.ts';
+import { cbrt } from './elementary.ts';
 import { coagulationAmong, populate, sizeClasses, type ParticleMode, type SizeClasses } from './particle-classes.ts';
 import { advance, COAGULATED, DIFFUSED, CLOUDED, LOSSES, SETTLED, type Cloud, type Processes } from './particle-losses.ts';
 import { inRange } from './range.ts';
@@ -149,7 +150,7 @@ function formCloud(cycle: CloudCycle, input: ParticleHistoryInput, classes: Size
   const diameter =
     'dropletDiameter' in cycle
       ? cycle.dropletDiameter
-      : Math.min(2e-4, Math.max(1e-6, Math.cbrt((6 * cycle.liquidWaterContent) / (Math.PI * DENSITY_LIQUID_WATER * Math.max(droplets, 1)))));
+      : Math.min(2e-4, Math.max(1e-6, cbrt((6 * cycle.liquidWaterContent) / (Math.PI * DENSITY_LIQUID_WATER * Math.max(droplets, 1)))));
   const water = { ...input, density: DENSITY_LIQUID_WATER };
   return {
     settling: settlingVelocity(diameter, water) / meanDepth(input.vessel),
@@ -168,7 +169,7 @@ function evaporate(size: number, state: Float64Array): undefined {
 /** Volume over the area seen from above. */
 function meanDepth(vessel: ParticleVessel): Meter {
   if (vessel.shape === 'cylinder') return (4 * vessel.volume) / (Math.PI * vessel.diameter ** 2);
-  return (4 / 3) * Math.cbrt((3 * vessel.volume) / (4 * Math.PI));
+  return (4 / 3) * cbrt((3 * vessel.volume) / (4 * Math.PI));
 }
 
 function describe(time: Second, { diameters, volumes }: SizeClasses, state: Float64Array): ParticleState {
@@ -201,7 +202,7 @@ function modesOf(input: ParticleHistoryInput): readonly ParticleMode[] {
       ? []
       : [{ number, medianDiameter, geometricStandardDeviation }];
   const modes = input.modes ?? single;
-  if (modes.length === 0) throw new RangeError('modes is empty; give at least one mode, or number, medianDiameter and geometricStandardDeviation');
+  if (modes.length === 0) throw new RangeError('modes is empty; give number, medianDiameter and geometricStandardDeviation');
   for (const mode of modes) {
     inRange('number', mode.number, 1, 1e16, '1/m³');
     inRange('medianDiameter', mode.medianDiameter, 2e-9, 2e-5, 'm');
@@ -219,7 +220,7 @@ function cyclesOf({ cloudCycles = [], without = [] }: ParticleHistoryInput): rea
     if ('dropletDiameter' in cycle) inRange('dropletDiameter', cycle.dropletDiameter, 1e-6, 2e-4, 'm');
     else inRange('liquidWaterContent', cycle.liquidWaterContent, 0, 0.1, 'kg/m³');
     const next = cloudCycles[i + 1]?.time ?? Infinity;
-    if (end > next) throw new RangeError(`a cloud cycle ends at ${end} s; the next begins before, at ${next} s`);
+    if (end > next) throw new RangeError(`a cloud cycle ends at ${end} s; the next begins at ${next} s`);
   });
   return without.includes('clouds') ? [] : cloudCycles;
 }

@@ -2,6 +2,7 @@
  * How the numbers of particles in size classes fall with time. The state is one array: the numbers in the air of each
  * class, the numbers inside droplets of each class, and the four losses so far, all per m³.
  */
+import { expm1 } from './elementary.ts';
 import type { Coagulation } from './particle-classes.ts';
 import type { Ratio, Second } from './units.ts';
 
@@ -75,7 +76,7 @@ function fastest(state: Float64Array, { settling, diffusion }: Processes, rates:
 function lose(state: Float64Array, time: Second, { settling, diffusion }: Processes, cloud: Cloud | undefined, size: number): void {
   let exposure = 0;
   if (cloud !== undefined) {
-    const lost = -Math.expm1(-cloud.settling * time);
+    const lost = -expm1(-cloud.settling * time);
     const droplets = sumOf(state, size, 2 * size);
     exposure = (droplets * lost) / cloud.settling;
     for (let i = size; i < 2 * size; i++) state[i]! *= 1 - lost;
@@ -85,7 +86,7 @@ function lose(state: Float64Array, time: Second, { settling, diffusion }: Proces
     const caught = exposure * (cloud?.capture[i] ?? 0);
     const exponent = (settling[i]! + diffusion[i]!) * time + caught;
     if (exponent === 0) continue;
-    const lost = -state[i]! * Math.expm1(-exponent);
+    const lost = -state[i]! * expm1(-exponent);
     state[i]! -= lost;
     state[2 * size + SETTLED]! += (lost * settling[i]! * time) / exponent;
     state[2 * size + DIFFUSED]! += (lost * diffusion[i]! * time) / exponent;

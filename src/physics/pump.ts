@@ -1,5 +1,6 @@
 /** Pumps, a squeezed vessel and a gauge: pressure by the laws of constant temperature. */
-import { inRange } from './range.ts';
+import { exp, log } from './elementary.ts';
+import { inRange, wholeInRange } from './range.ts';
 import type { CubicMeter, Pascal, Ratio, Second } from './units.ts';
 
 /** A pump that works by strokes, as it stands at a vessel. */
@@ -55,11 +56,11 @@ export function strokesTo(pump: StrokePump, targetPressure: Pascal): number {
   const { start, limit, ratio } = strokeLaw(pump);
   const target = inRange('targetPressure', targetPressure, limit, start, 'Pa');
   if (target === limit && start > limit) {
-    throw new RangeError(`targetPressure is ${target} Pa, which the pump approaches and never reaches; take one above it`);
+    throw new RangeError(`targetPressure is ${target} Pa, which the pump never reaches; take one above it`);
   }
   if (target === start) return 0;
   // A target that a stroke reaches up to rounding counts as reached.
-  const strokes = Math.ceil(Math.log((target - limit) / (start - limit)) / Math.log(ratio) - 1e-9);
+  const strokes = Math.ceil(log((target - limit) / (start - limit)) / log(ratio) - 1e-9);
   return inRange('number of strokes', strokes, 0, MOST_STROKES, '');
 }
 
@@ -126,7 +127,7 @@ export function steadyPumpPressure(pump: {
   const speed = inRange('speed', pump.speed, 0, 1, 'm³/s');
   const ultimate = inRange('ultimatePressure', pump.ultimatePressure ?? 0, 0, start, 'Pa');
   const time = inRange('time', pump.time, 0, 1e9, 's');
-  return ultimate + (start - ultimate) * Math.exp((-speed * time) / volume);
+  return ultimate + (start - ultimate) * exp((-speed * time) / volume);
 }
 
 /**
@@ -169,6 +170,5 @@ function volumeOf(name: string, volume: CubicMeter, highest: number): CubicMeter
 }
 
 function wholeStrokes(strokes: number): number {
-  if (!Number.isInteger(strokes)) throw new RangeError(`strokes is ${strokes}; it must be a whole number`);
-  return inRange('strokes', strokes, 0, MOST_STROKES, '');
+  return wholeInRange('strokes', strokes, 0, MOST_STROKES);
 }

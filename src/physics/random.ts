@@ -2,7 +2,8 @@
  * Random numbers from a seed, the same on every machine: integer arithmetic and the operations that IEEE 754
  * rounds exactly (+ − × ÷ √), no function whose last digit is the machine's affair.
  */
-import { inRange } from './range.ts';
+import { expm1, log } from './elementary.ts';
+import { inRange, wholeInRange } from './range.ts';
 
 /** A stream of random numbers; each call takes the next. */
 export interface RandomSource {
@@ -32,7 +33,7 @@ export function randomSource(seed: number, name = ''): RandomSource {
       const v = 2 * uniform() - 1;
       const w = u * u + v * v;
       if (w >= 1) continue;
-      return u * Math.sqrt((nu === Infinity ? -2 * exactLog(w) : nu * exactPowerLessOne(w, nu)) / w);
+      return u * Math.sqrt((nu === Infinity ? -2 * log(w) : nu * expm1((-2 * log(w)) / nu)) / w);
     }
   };
   // The normal distribution is Student's of endless degrees of freedom, and this polar method Marsaglia's of 1964.
@@ -40,8 +41,7 @@ export function randomSource(seed: number, name = ''): RandomSource {
 }
 
 function generator(seed: number, name: string): () => number {
-  inRange('seed', seed, 0, Number.MAX_SAFE_INTEGER, '');
-  if (!Number.isInteger(seed)) throw new RangeError(`seed is ${seed}; it must be a whole number`);
+  wholeInRange('seed', seed, 0, Number.MAX_SAFE_INTEGER);
   let mixed = seed >>> 0;
   const mix = (value: number): number => {
     mixed = (Math.imul(mixed ^ value, 0x9e3779b1) + 0x9e3779b9) >>> 0;
@@ -78,28 +78,3 @@ export function xoshiro128(state: readonly [number, number, number, number]): ()
 }
 
 const rotate = (x: number, by: number): number => (x << by) | (x >>> (32 - by));
-
-const LN2 = 0.6931471805599453;
-
-/** Natural logarithm from exactly rounded operations alone; x above 0. */
-function exactLog(x: number): number {
-  let mantissa = x;
-  let exponent = 0;
-  for (; mantissa < Math.SQRT1_2; exponent--) mantissa *= 2;
-  for (; mantissa > Math.SQRT2; exponent++) mantissa /= 2;
-  const z = (mantissa - 1) / (mantissa + 1);
-  let sum = 0;
-  for (let n = 23; n >= 1; n -= 2) sum = sum * z * z + 1 / n;
-  return exponent * LN2 + 2 * z * sum;
-}
-
-/** w^(−2/ν) − 1 from exactly rounded operations alone: exp(y) − 1 by its series at y/2ᵏ, then doubled k times. */
-function exactPowerLessOne(w: number, nu: number): number {
-  let y = (-2 * exactLog(w)) / nu;
-  let doublings = 0;
-  for (; y > 0.5; doublings++) y /= 2;
-  let sum = 0;
-  for (let n = 16; n >= 1; n--) sum = ((sum + 1) * y) / n;
-  for (; doublings > 0; doublings--) sum = sum * (sum + 2);
-  return sum;
-}

@@ -9,3 +9,12 @@ export function inRange(name: string, value: number, low: number, high: number, 
   const suffix = unit === '' ? '' : ` ${unit}`;
   throw new RangeError(`${name} is ${value}${suffix}; the range is ${low} to ${high}${suffix}`);
 }
+
+/**
+ * Returns `value` if it is a whole number in [low, high].
+ * @throws RangeError naming the argument and its value
+ */
+export function wholeInRange(name: string, value: number, low: number, high: number): number {
+  if (Number.isInteger(value)) return inRange(name, value, low, high, '');
+  throw new RangeError(`${name} is ${value}; it must be a whole number`);
+}

@@ -4,8 +4,9 @@
  * of such a set is diagonal but for a narrow border, so that a step costs as many operations as there are unknowns.
  *
  * Method: RODAS3 of Sandu et al. 1997, Atmos. Environ. 31, 3459: four stages with three evaluations, order 3
- * with an embedded order 2, both stiffly accurate and L-stable. It needs the exact Jacobian.
+ * with an embedded order 2, both stiffly accurate and L-stable. It needs a good Jacobian.
  */
+import { invert } from './inverse.ts';
 
 /** Unknowns in order: the own ones, then the two common ones. */
 export interface BorderedSystem {
@@ -23,15 +24,13 @@ export interface BorderedJacobian {
   readonly diagonal: Float64Array;
   /** Of the sum to each own unknown */
   readonly sumGradient: Float64Array;
-  /** Of each own rate to the sum */
+  /** Of every rate to the sum */
   readonly bySum: Float64Array;
-  /** Of each own rate to the first and the second common unknown */
+  /** Of every rate to the first and the second common unknown */
   readonly byFirst: Float64Array;
   readonly bySecond: Float64Array;
   /** Of every rate to time */
   readonly byTime: Float64Array;
-  /** Of the two common rates to the sum, the first and the second common unknown: 2 × 3, by rows */
-  readonly common: Float64Array;
 }
 
 /** Storage for steps of one system, so that a step allocates nothing. */
@@ -48,6 +47,7 @@ export interface StepWorkspace {
   readonly k2: Float64Array;
   readonly k3: Float64Array;
   readonly pivot: Float64Array;
+  readonly reduced: Float64Array;
   readonly border: Float64Array;
 }
 
@@ -62,11 +62,10 @@ export function stepWorkspace(own: number): StepWorkspace {
     jacobian: {
       diagonal: each(),
       sumGradient: each(),
-      bySum: each(),
-      byFirst: each(),
-      bySecond: each(),
+      bySum: all(),
+      byFirst: all(),
+      bySecond: all(),
       byTime: all(),
-      common: new Float64Array(6),
     },
     next: all(),
     error: all(),
@@ -76,6 +75,7 @@ export function stepWorkspace(own: number): StepWorkspace {
     k2: all(),
     k3: all(),
     pivot: each(),
+    reduced: new Float64Array(9),
     border: new Float64Array(9),
   };
 }
@@ -116,8 +116,8 @@ export function rosenbrockStep(
 
 /** Prepares the equations (shift − Jacobian) k = right side, reduced to the sum and the two common unknowns. */
 function factor(own: number, shift: number, work: StepWorkspace): boolean {
-  const { pivot, border, jacobian } = work;
-  const { diagonal, sumGradient, bySum, byFirst, bySecond, common } = jacobian;
+  const { pivot, reduced, border, jacobian } = work;
+  const { diagonal, sumGradient, bySum, byFirst, bySecond } = jacobian;
   let sum = 0;
   let first = 0;
   let second = 0;
@@ -131,12 +131,12 @@ function factor(own: number, shift: number, work: StepWorkspace): boolean {
     first += weight * byFirst[i]!;
     second += weight * bySecond[i]!;
   }
-  return invert(
-    border,
+  reduced.set([
     1 - sum, -first, -second,
-    -common[0]!, shift - common[1]!, -common[2]!,
-    -common[3]!, -common[4]!, shift - common[5]!,
-  );
+    -bySum[own]!, shift - byFirst[own]!, -bySecond[own]!,
+    -bySum[own + 1]!, -byFirst[own + 1]!, shift - bySecond[own + 1]!,
+  ]);
+  return invert(reduced, 3, border);
 }
 
 /** Replaces the right side by the solution. */
@@ -155,28 +155,4 @@ function solve(own: number, right: Float64Array, work: StepWorkspace): void {
   }
   right[own] = first;
   right[own + 1] = second;
-}
-
-/** Inverse of a 3 × 3 matrix given by rows; false if it has none. */
-function invert(
-  out: Float64Array,
-  a: number, b: number, c: number,
-  d: number, e: number, f: number,
-  g: number, h: number, k: number,
-): boolean {
-  const A = e * k - f * h;
-  const B = f * g - d * k;
-  const C = d * h - e * g;
-  const determinant = a * A + b * B + c * C;
-  if (!(Math.abs(determinant) > 0)) return false;
-  out[0] = A / determinant;
-  out[1] = (c * h - b * k) / determinant;
-  out[2] = (b * f - c * e) / determinant;
-  out[3] = B / determinant;
-  out[4] = (a * k - c * g) / determinant;
-  out[5] = (c * d - a * f) / determinant;
-  out[6] = C / determinant;
-  out[7] = (b * g - a * h) / determinant;
-  out[8] = (a * e - b * d) / determinant;
-  return true;
 }

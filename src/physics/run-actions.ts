@@ -1,6 +1,7 @@
 /** Events put into action: each becomes stretches of time with one rule for pressure or flow. */
+import { log } from './elementary.ts';
 import { strokeLaw } from './pump.ts';
-import { inRange } from './range.ts';
+import { inRange, wholeInRange } from './range.ts';
 import type { RunEvent, StrokePumping } from './run-events.ts';
 import type { RunInput } from './run-input.ts';
 import type { RunRecorder } from './run-recorder.ts';
@@ -80,16 +81,15 @@ export function performer(input: RunInput, run: RunRecorder): (event: RunEvent) 
 function pumpByStrokes(event: StrokePumping, vesselVolume: CubicMeter, roomPressure: Pascal, run: RunRecorder): void {
   const { strokes, to, strokeTime } = event;
   if ((strokes === undefined) === (to === undefined)) {
-    throw new RangeError('a stroke-pump needs either strokes or to, one of them');
+    throw new RangeError('a stroke-pump needs either strokes or to');
   }
   const startPressure = run.pressure();
   const { limit, ratio } = strokeLaw({ ...event, vesselVolume, startPressure, roomPressure });
-  if (strokes !== undefined && !Number.isInteger(strokes)) throw new RangeError(`strokes is ${strokes}; it must be a whole number`);
-  const most = inRange('strokes', strokes ?? MOST_STROKES, 0, MOST_STROKES, '');
+  const most = wholeInRange('strokes', strokes ?? MOST_STROKES, 0, MOST_STROKES);
   if (to !== undefined) inRange('stroke-pump.to', to, Math.max(limit, 5e3) + 1, startPressure, 'Pa');
   // Drawing takes half of the stroke, and moves as much gas at constant temperature as the law of strokes says.
   const drawTime = strokeTime / 2;
-  const draw = { pump: { rate: -Math.log(ratio) / drawTime, limit } };
+  const draw = { pump: { rate: -log(ratio) / drawTime, limit } };
   for (let stroke = 0; stroke < most; stroke++) {
     if (to !== undefined && run.pressure() <= to) return;
     run.advance(run.time() + drawTime, draw);

@@ -8,6 +8,7 @@ import {
   vaporDiffusivity,
   viscosityOfAir,
 } from './diffusion.ts';
+import { exp } from './elementary.ts';
 import { criticalPoint, equilibriumDiameter, kelvinLength } from './koehler.ts';
 import { saturationPressureInAir } from './moist-air.ts';
 import { inRange } from './range.ts';
@@ -89,7 +90,7 @@ export function dropletOf(
   const latentHeat = latentHeatOfVaporization(T);
   const waterVolume = Math.max(law.waterShare(radius), 1e-12);
   const activity = waterVolume / (waterVolume + law.kappa * (1 - waterVolume));
-  const equilibrium = activity * Math.exp(kelvinLength(T) / (2 * radius));
+  const equilibrium = activity * exp(kelvinLength(T) / (2 * radius));
   const forHeat =
     ((latentHeat / (GAS_CONSTANT_VAPOR * T) - 1) * latentHeat * DENSITY_LIQUID_WATER * gasKineticResistance(meanFreePathOfHeat(T, pressure) / radius, 1)) /
     (thermalConductivityOfAir(T) * T);

@@ -1,6 +1,6 @@
 /** What a run is given: vessel, thermometer, particles, room; checked, with the values that stand where nothing is said. */
-import { GAS_CONSTANT_DRY_AIR, GAS_CONSTANT_VAPOR } from './constants.ts';
-import { moistAir, type MoistAir } from './moist-air.ts';
+import { log } from './elementary.ts';
+import { dryAirDensity, moistAir, type MoistAir } from './moist-air.ts';
 import { inRange } from './range.ts';
 import { dropletLaw, hazeRadius } from './run-droplets.ts';
 import type { RunEvent, TimedPressure } from './run-events.ts';
@@ -128,7 +128,7 @@ export function vesselConstants(input: RunInput): VesselConstants {
       pressure: roomAir.pressure,
       temperature: roomAir.temperature,
       mixingRatio: roomAir.mixingRatio,
-      particles: (roomParticles * (1 + roomAir.mixingRatio)) / roomAir.density,
+      particles: perKilogram(roomParticles, roomAir.temperature, roomAir.pressure, roomAir.mixingRatio),
     },
     droplets: hasParticles ? dropletLaw(nuclei?.dryDiameter ?? 0.15e-6, nuclei?.kappa ?? 0.3) : undefined,
     settlingHeight: inRange('vessel.height', vessel.height ?? Infinity, 0.01, LONGEST, 'm'),
@@ -152,9 +152,9 @@ export function initialState(input: RunInput, vessel: VesselConstants): Float64A
   if (droplets !== undefined) {
     const radius = hazeRadius(droplets, start.temperature, start.saturationRatio);
     const number = inRange('nuclei.number', input.nuclei?.number ?? 0, 0, MOST_PARTICLES, '1/m³');
-    state[LN_RADIUS] = Math.log(radius);
+    state[LN_RADIUS] = log(radius);
     const particles = perKilogram(number, start.temperature, start.pressure, start.mixingRatio);
-    state[LN_PARTICLES] = Math.max(NO_PARTICLES, Math.log(particles));
+    state[LN_PARTICLES] = Math.max(NO_PARTICLES, log(particles));
     state[WATER] += particles * droplets.waterMass(radius);
   }
   return state;
@@ -162,5 +162,5 @@ export function initialState(input: RunInput, vessel: VesselConstants): Float64A
 
 /** Particles per kg of dry air from particles per m³. */
 export function perKilogram(number: PerCubicMeter, temperature: Kelvin, pressure: Pascal, vapor: Ratio): number {
-  return (number * (GAS_CONSTANT_DRY_AIR + vapor * GAS_CONSTANT_VAPOR) * temperature) / pressure;
+  return number / dryAirDensity(temperature, pressure, vapor);
 }

@@ -1,4 +1,6 @@
 /** A run under way: it advances the vessel's state through stretches of time and keeps the series. */
+import { exp, log } from './elementary.ts';
+import { dryAirDensity, saturationRatioOf } from './moist-air.ts';
 import { gaugeReading } from './pump.ts';
 import { inRange } from './range.ts';
 import { hazeRadius } from './run-droplets.ts';
@@ -13,7 +15,6 @@ import {
   LN_RADIUS,
   PRESSURE,
   rangeOf,
-  saturationRatioOf,
   TEMPERATURE,
   THERMOMETER,
   vesselDerivative,
@@ -99,9 +100,9 @@ export function startRecorder(input: RunInput, from: Second, span: Second): RunR
   const record = (at: Second, of: Float64Array): void => {
     const pressure = of[PRESSURE]!;
     const gasTemperature = of[TEMPERATURE]!;
-    const { vapor, liquid, gasConstant } = airOf(of, droplets);
-    const dryDensity = pressure / (gasConstant * gasTemperature);
-    const own = droplets === undefined ? 0 : Math.exp(of[LN_PARTICLES]!);
+    const { vapor, liquid } = airOf(of, droplets);
+    const dryDensity = dryAirDensity(gasTemperature, pressure, vapor);
+    const own = droplets === undefined ? 0 : exp(of[LN_PARTICLES]!);
     const hasDroplets = own > FEWEST_PARTICLES;
     const point: RunPoint = {
       time: at,
@@ -112,7 +113,7 @@ export function startRecorder(input: RunInput, from: Second, span: Second): RunR
       saturationRatio: saturationRatioOf(gasTemperature, pressure, vapor),
       mixingRatio: vapor,
       liquidWaterContent: hasDroplets ? liquid * dryDensity : 0,
-      dropletDiameter: hasDroplets ? 2 * Math.exp(of[LN_RADIUS]!) : 0,
+      dropletDiameter: hasDroplets ? 2 * exp(of[LN_RADIUS]!) : 0,
       particles: droplets === undefined ? 0 : ((hasDroplets ? own : 0) + Math.max(0, of[DRAWN]!)) * dryDensity,
     };
     // What happens suddenly replaces the point before it, so that no time stands twice.
@@ -159,11 +160,11 @@ export function startRecorder(input: RunInput, from: Second, span: Second): RunR
   /** One size for all: the mean of the volumes. What comes in brings the water that it holds in the room's air. */
   const join = (added: number): void => {
     if (droplets === undefined || added <= 0) return;
-    const before = Math.exp(state[LN_PARTICLES]!);
+    const before = exp(state[LN_PARTICLES]!);
     const share = added / (before + added);
-    const cube = (1 - share) * Math.exp(3 * state[LN_RADIUS]!) + share * hazeInRoom ** 3;
-    state[LN_RADIUS] = Math.log(cube) / 3;
-    state[LN_PARTICLES] = Math.log(before + added);
+    const cube = (1 - share) * exp(3 * state[LN_RADIUS]!) + share * hazeInRoom ** 3;
+    state[LN_RADIUS] = log(cube) / 3;
+    state[LN_PARTICLES] = log(before + added);
     state[WATER]! += added * droplets.waterMass(hazeInRoom);
   };
 

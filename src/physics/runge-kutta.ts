@@ -1,4 +1,5 @@
 /** A linearly implicit Runge–Kutta (Rosenbrock) method of order 4(3), for small stiff systems of ordinary differential equations. */
+import { invert } from './inverse.ts';
 
 /** Writes the derivative at (`time`, `state`) into `out`; a value that is not finite makes the step be tried again, shorter. */
 export type Derivative = (time: number, state: Float64Array, out: Float64Array) => void;
@@ -49,7 +50,7 @@ const COUPLINGS = [
 const DENSE_QUADRATIC = [10.12623508344586, -7.487995877610167, -34.80091861555747, -7.992771707568823, 1.025137723295662];
 const DENSE_CUBIC = [-0.6762803392801253, 6.087714651680015, 16.43084320892478, 24.76722511418386, -6.594389125716872];
 
-const SQRT_EPSILON = Math.sqrt(Number.EPSILON);
+const SQRT_EPSILON = 2 ** -26;
 const MOST_STEPS = 1_000_000;
 
 /**
@@ -68,7 +69,7 @@ export function stiffIntegrator(system: StiffSystem): Integrator {
   ];
   const jacobian = new Float64Array(n * n);
   const matrix = new Float64Array(n * n);
-  const pivots = new Int32Array(n);
+  const inverse = new Float64Array(n * n);
   const start = new Float64Array(n);
   const quadratic = new Float64Array(n);
   const cubic = new Float64Array(n);
@@ -96,7 +97,7 @@ export function stiffIntegrator(system: StiffSystem): Integrator {
   const attempt = (time: number, state: Float64Array, h: number): number => {
     for (let i = 0; i < n * n; i++) matrix[i] = -jacobian[i]!;
     for (let i = 0; i < n; i++) matrix[i * n + i]! += 1 / (h * GAMMA);
-    if (!factorize(matrix, pivots, n)) return Infinity;
+    if (!invert(matrix, n, inverse)) return Infinity;
     for (let s = 0; s < 6; s++) {
       const weights = STAGES[s]!;
       const couplings = COUPLINGS[s]!;
@@ -111,9 +112,13 @@ export function stiffIntegrator(system: StiffSystem): Integrator {
       for (let i = 0; i < n; i++) {
         let right = stage[i]! + h * TIME_WEIGHTS[s]! * timeSlope[i]!;
         for (let k = 0; k < s; k++) right += (couplings[k]! / h) * stages[k]![i]!;
-        stage[i] = right;
+        shifted[i] = right;
       }
-      backSubstitute(matrix, pivots, stage, n);
+      for (let i = 0; i < n; i++) {
+        let sum = 0;
+        for (let j = 0; j < n; j++) sum += inverse[i * n + j]! * shifted[j]!;
+        stage[i] = sum;
+      }
     }
     let sum = 0;
     for (let i = 0; i < n; i++) {
@@ -180,35 +185,4 @@ function areFinite(values: Float64Array): boolean {
   let sum = 0;
   for (let i = 0; i < values.length; i++) sum += values[i]! * 0;
   return sum === 0;
-}
-
-/** LU factors of a matrix in place, rows exchanged; false where it is singular. */
-function factorize(a: Float64Array, pivots: Int32Array, n: number): boolean {
-  for (let k = 0; k < n; k++) {
-    let best = k;
-    for (let i = k + 1; i < n; i++) if (Math.abs(a[i * n + k]!) > Math.abs(a[best * n + k]!)) best = i;
-    pivots[k] = best;
-    if (best !== k) {
-      for (let j = 0; j < n; j++) [a[k * n + j], a[best * n + j]] = [a[best * n + j]!, a[k * n + j]!];
-    }
-    const pivot = a[k * n + k]!;
-    if (pivot === 0 || !Number.isFinite(pivot)) return false;
-    for (let i = k + 1; i < n; i++) {
-      const factor = (a[i * n + k]! /= pivot);
-      if (factor !== 0) for (let j = k + 1; j < n; j++) a[i * n + j]! -= factor * a[k * n + j]!;
-    }
-  }
-  return true;
-}
-
-function backSubstitute(lu: Float64Array, pivots: Int32Array, b: Float64Array, n: number): void {
-  for (let k = 0; k < n; k++) {
-    const p = pivots[k]!;
-    if (p !== k) [b[k], b[p]] = [b[p]!, b[k]!];
-  }
-  for (let i = 1; i < n; i++) for (let j = 0; j < i; j++) b[i]! -= lu[i * n + j]! * b[j]!;
-  for (let i = n - 1; i >= 0; i--) {
-    for (let j = i + 1; j < n; j++) b[i]! -= lu[i * n + j]! * b[j]!;
-    b[i]! /= lu[i * n + i]!;
-  }
 }

@@ -1,5 +1,6 @@
 /** Saturation vapor pressure over water and ice, its correction for air, dew point and latent heat. */
 import { MOLAR_GAS_CONSTANT, MOLAR_MASS_WATER } from './constants.ts';
+import { exp, log } from './elementary.ts';
 import { inRange } from './range.ts';
 import type { JoulePerKilogram, Kelvin, Pascal, Ratio } from './units.ts';
 
@@ -8,7 +9,7 @@ const LIQUID_HIGH = 332;
 const ICE_LOW = 111;
 const ICE_HIGH = 273.16;
 /** A straight line for ln e over 1/T, from which the dew point is refined: e(273.16 K) = 611.657 Pa, L/R_v = 5420 K. */
-const LN_E_AT_TRIPLE_POINT = Math.log(611.657);
+const LN_E_AT_TRIPLE_POINT = /* @__PURE__ */ log(611.657);
 const SLOPE_OF_LN_E = 5420;
 
 /**
@@ -20,10 +21,10 @@ const SLOPE_OF_LN_E = 5420;
  */
 export function saturationVaporPressure(temperature: Kelvin): Pascal {
   const T = inRange('temperature', temperature, LIQUID_LOW, LIQUID_HIGH, 'K');
-  const lnT = Math.log(T);
-  return Math.exp(
+  const lnT = log(T);
+  return exp(
     54.842763 - 6763.22 / T - 4.21 * lnT + 0.000367 * T +
-      Math.tanh(0.0415 * (T - 218.8)) * (53.878 - 1331.22 / T - 9.44523 * lnT + 0.014025 * T),
+      (1 - 2 / (exp(2 * 0.0415 * (T - 218.8)) + 1)) * (53.878 - 1331.22 / T - 9.44523 * lnT + 0.014025 * T),
   );
 }
 
@@ -36,7 +37,7 @@ export function saturationVaporPressure(temperature: Kelvin): Pascal {
  */
 export function saturationVaporPressureIce(temperature: Kelvin): Pascal {
   const T = inRange('temperature', temperature, ICE_LOW, ICE_HIGH, 'K');
-  return Math.exp(9.550426 - 5723.265 / T + 3.53068 * Math.log(T) - 0.00728332 * T);
+  return exp(9.550426 - 5723.265 / T + 3.53068 * log(T) - 0.00728332 * T);
 }
 
 /**
@@ -62,12 +63,12 @@ export function enhancementFactor(temperature: Kelvin, pressure: Pascal): Ratio 
  * Source: inverse of {@link saturationVaporPressure}.
  */
 export function dewPoint(vaporPressure: Pascal): Kelvin {
-  const lnE = Math.log(inRange('vaporPressure', vaporPressure, 1e-3, 1.89e4, 'Pa'));
+  const lnE = log(inRange('vaporPressure', vaporPressure, 1e-3, 1.89e4, 'Pa'));
   // Newton's method in 1/T, in which ln e is nearly a straight line: four steps reach the last digit.
   let x = (LN_E_AT_TRIPLE_POINT - lnE) / SLOPE_OF_LN_E + 1 / 273.16;
   for (let i = 0; i < 8; i++) {
     const T = Math.min(LIQUID_HIGH, Math.max(LIQUID_LOW, 1 / x));
-    const step = (lnE - Math.log(saturationVaporPressure(T))) / ((-latentHeatOfVaporization(Math.max(230, T)) * MOLAR_MASS_WATER) / MOLAR_GAS_CONSTANT);
+    const step = (lnE - log(saturationVaporPressure(T))) / ((-latentHeatOfVaporization(Math.max(230, T)) * MOLAR_MASS_WATER) / MOLAR_GAS_CONSTANT);
     x = 1 / T + step;
     if (Math.abs(step) < 1e-15 * x) break;
   }
@@ -83,5 +84,5 @@ export function dewPoint(vaporPressure: Pascal): Kelvin {
  */
 export function latentHeatOfVaporization(temperature: Kelvin): JoulePerKilogram {
   const T = inRange('temperature', temperature, 230, LIQUID_HIGH, 'K');
-  return (56579 - 42.212 * T + Math.exp(0.1149 * (281.6 - T))) / MOLAR_MASS_WATER;
+  return (56579 - 42.212 * T + exp(0.1149 * (281.6 - T))) / MOLAR_MASS_WATER;
 }

@@ -1,6 +1,7 @@
 /** Dry particles of many sizes as a limited number of classes, and the share of them that a saturation ratio activates. */
+import { exp, log } from './elementary.ts';
 import { criticalDryDiameter } from './koehler.ts';
-import { inRange } from './range.ts';
+import { inRange, wholeInRange } from './range.ts';
 import type { Kelvin, Meter, PerCubicMeter, Ratio } from './units.ts';
 
 /** A population of dry particles of one substance, lognormal in diameter. */
@@ -40,8 +41,7 @@ const LARGEST: Meter = 0.999999e-4;
  * Source: moments of the lognormal distribution; Hinds 1999, ch. 4.
  */
 export function sizeClasses(modes: readonly AerosolMode[], perMode: number): SizeClass[] {
-  const count = inRange('classes', perMode, 1, 1000, '');
-  if (!Number.isInteger(count)) throw new RangeError(`classes is ${count}; it must be a whole number`);
+  const count = wholeInRange('classes', perMode, 1, 1000);
   return modes.flatMap((mode, index) => classesOf(checkedMode(mode, index), count, index));
 }
 
@@ -76,23 +76,23 @@ function activatedShareOf(mode: AerosolMode, saturationRatio: Ratio, temperature
     temperature,
   });
   if (mode.geometricStandardDeviation === 1) return mode.medianDryDiameter >= critical ? 1 : 0;
-  return normalShareBelow(Math.log(mode.medianDryDiameter / critical) / Math.log(mode.geometricStandardDeviation));
+  return normalShareBelow(log(mode.medianDryDiameter / critical) / log(mode.geometricStandardDeviation));
 }
 
 function classesOf(mode: AerosolMode, count: number, index: number): SizeClass[] {
   const { medianDryDiameter, geometricStandardDeviation, kappa, number } = mode;
   if (number === 0) return [];
-  const width = Math.log(geometricStandardDeviation);
+  const width = log(geometricStandardDeviation);
   if (width === 0) return [{ dryDiameter: medianDryDiameter, kappa, number, mode: index }];
-  const low = Math.max(-REACH, Math.log(SMALLEST / medianDryDiameter) / width);
-  const high = Math.min(REACH, Math.log(LARGEST / medianDryDiameter) / width);
+  const low = Math.max(-REACH, log(SMALLEST / medianDryDiameter) / width);
+  const high = Math.min(REACH, log(LARGEST / medianDryDiameter) / width);
   const classes: SizeClass[] = [];
   for (let i = 0; i < count; i++) {
     const lower = i === 0 ? -Infinity : low + ((high - low) * i) / count;
     const upper = i === count - 1 ? Infinity : low + ((high - low) * (i + 1)) / count;
     const share = normalShareBelow(upper) - normalShareBelow(lower);
     const mean = Math.min(high, Math.max(low, (normalDensity(lower) - normalDensity(upper)) / share));
-    classes.push({ dryDiameter: medianDryDiameter * Math.exp(width * mean), kappa, number: number * share, mode: index });
+    classes.push({ dryDiameter: medianDryDiameter * exp(width * mean), kappa, number: number * share, mode: index });
   }
   return classes;
 }
@@ -107,7 +107,7 @@ function checkedMode(mode: AerosolMode, index: number): AerosolMode {
 }
 
 function normalDensity(z: number): number {
-  return Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
+  return exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
 }
 
 /** Standard normal distribution function, to 10⁻¹⁵: Abramowitz & Stegun 1964, eq. 26.2.11. */

@@ -1,4 +1,5 @@
 /** Student's t-distribution: the coverage factor of an uncertainty with few degrees of freedom. */
+import { exp, log, log1p } from './elementary.ts';
 import { inRange } from './range.ts';
 import { findRoot } from './roots.ts';
 import { normalShareBelow } from './size-classes.ts';
@@ -27,7 +28,7 @@ export function coverageFactor(degreesOfFreedom: number, probability = 0.95): nu
 /** Regularized incomplete beta function Iₓ(a, b). */
 function regularizedBeta(x: number, a: number, b: number): number {
   if (x > (a + 1) / (a + b + 2)) return 1 - regularizedBeta(1 - x, b, a);
-  const front = Math.exp(logGamma(a + b) - logGamma(a) - logGamma(b) + a * Math.log(x) + b * Math.log1p(-x)) / a;
+  const front = exp(logGamma(a + b) - logGamma(a) - logGamma(b) + a * log(x) + b * log1p(-x)) / a;
   return front * betaFraction(x, a, b);
 }
 
@@ -57,8 +58,8 @@ const nonzero = (x: number, tiny: number): number => (Math.abs(x) < tiny ? tiny 
 function logGamma(x: number): number {
   let shift = 0;
   let z = x;
-  for (; z < 15; z++) shift += Math.log(z);
+  for (; z < 15; z++) shift += log(z);
   const w = 1 / (z * z);
   const series = (1 / 12 - w * (1 / 360 - w * (1 / 1260 - w * (1 / 1680 - w / 1188)))) / z;
-  return (z - 0.5) * Math.log(z) - z + 0.5 * Math.log(2 * Math.PI) + series - shift;
+  return (z - 0.5) * log(z) - z + 0.5 * log(2 * Math.PI) + series - shift;
 }

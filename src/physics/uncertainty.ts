@@ -115,7 +115,7 @@ export function propagate<Name extends string>(
   const parts = effects.map((effect, i) => effect * effects.reduce((sum, other, j) => sum + (correlations[i]?.[j] ?? 0) * other, 0));
   const total = parts.reduce((sum, part) => sum + part, 0);
   const scale = effects.reduce((sum, effect) => sum + effect * effect, 0);
-  if (total < -ROUNDING * scale) throw new RangeError('correlations contradict each other: the variance would be negative');
+  if (total < -ROUNDING * scale) throw new RangeError('correlations contradict each other');
   const variance = Math.max(0, total);
   const standardUncertainty = Math.sqrt(variance);
   const budget = names.map((name, i): BudgetRow => {

@@ -9,10 +9,10 @@ import {
   HEAT_CAPACITY_DRY_AIR,
   HEAT_CAPACITY_VAPOR,
   HOMOGENEOUS_FREEZING_POINT,
-  MOLAR_MASS_RATIO,
 } from './constants.ts';
+import { exp } from './elementary.ts';
 import { dropletOf, type DropletLaw } from './run-droplets.ts';
-import { saturationPressureInAir } from './moist-air.ts';
+import { saturationMixingRatio, saturationRatioOf } from './moist-air.ts';
 import { latentHeatOfVaporization } from './saturation.ts';
 import type { Derivative } from './runge-kutta.ts';
 import type { Kelvin, Meter, Pascal, Ratio, Second } from './units.ts';
@@ -93,7 +93,7 @@ const HIGHEST_PRESSURE = 5e5;
 
 /** Vapor, liquid and gas constant of a state. */
 export function airOf(state: Float64Array, droplets: DropletLaw | undefined): VesselAir {
-  const liquid = droplets === undefined ? 0 : Math.exp(state[LN_PARTICLES]!) * droplets.waterMass(Math.exp(state[LN_RADIUS]!));
+  const liquid = droplets === undefined ? 0 : exp(state[LN_PARTICLES]!) * droplets.waterMass(exp(state[LN_RADIUS]!));
   const vapor = state[WATER]! - liquid;
   return { vapor, liquid, gasConstant: GAS_CONSTANT_DRY_AIR + vapor * GAS_CONSTANT_VAPOR };
 }
@@ -101,11 +101,6 @@ export function airOf(state: Float64Array, droplets: DropletLaw | undefined): Ve
 /** Heat capacity at constant pressure of air with vapor and liquid, J/K per kg of dry air. */
 export function heatCapacityOf(vapor: Ratio, liquid: Ratio): number {
   return HEAT_CAPACITY_DRY_AIR + vapor * HEAT_CAPACITY_VAPOR + liquid * HEAT_CAPACITY_LIQUID;
-}
-
-/** Vapor pressure over that of saturation. */
-export function saturationRatioOf(temperature: Kelvin, pressure: Pascal, vapor: Ratio): Ratio {
-  return (pressure * vapor) / (MOLAR_MASS_RATIO + vapor) / saturationPressureInAir(temperature, pressure);
 }
 
 /** Whether the formulas hold for a state: gas from 150 to 332 K (with droplets: above −38 °C) and 5·10³ to 5·10⁵ Pa. */
@@ -146,13 +141,13 @@ export function vesselDerivative(vessel: VesselConstants, action: Action): Deriv
     let radiusRate = 0;
     let settling = 0;
     if (droplets !== undefined) {
-      const radius = Math.exp(state[LN_RADIUS]!);
+      const radius = exp(state[LN_RADIUS]!);
       const drop = dropletOf(droplets, radius, T, p, saturationRatioOf(T, p, vapor));
-      condensation = Math.exp(state[LN_PARTICLES]!) * drop.massRate;
+      condensation = exp(state[LN_PARTICLES]!) * drop.massRate;
       radiusRate = drop.radiusRate / radius;
       settling = drop.fallSpeed / vessel.settlingHeight;
     }
-    const evaporation = isWet ? (saturatedMixingRatio(wallTemperature, p) - vapor) / vessel.vaporTimeConstant : 0;
+    const evaporation = isWet ? (saturationMixingRatio(wallTemperature, p) - vapor) / vessel.vaporTimeConstant : 0;
 
     // Heat and vapor that come without any flow through an opening.
     const heating =
@@ -201,10 +196,4 @@ export function vesselDerivative(vessel: VesselConstants, action: Action): Deriv
       out[DRAWN] = inflow * (room.particles - state[DRAWN]!);
     }
   };
-}
-
-/** Mixing ratio of air saturated at a temperature and pressure. */
-export function saturatedMixingRatio(temperature: Kelvin, pressure: Pascal): Ratio {
-  const e = Math.min(saturationPressureInAir(temperature, pressure), pressure / 2);
-  return (MOLAR_MASS_RATIO * e) / (pressure - e);
 }

@@ -1,6 +1,7 @@
 /** Heat between the gas in a closed vessel and its walls, by natural convection: an estimate where none is measured. */
 import { GAS_CONSTANT_DRY_AIR, HEAT_CAPACITY_DRY_AIR, STANDARD_GRAVITY } from './constants.ts';
 import { thermalConductivityOfAir, viscosityOfAir } from './diffusion.ts';
+import { cbrt } from './elementary.ts';
 import { inRange } from './range.ts';
 import { findRoot } from './roots.ts';
 import type { CubicMeter, Kelvin, KelvinDifference, Meter, Pascal, Quantity, Ratio, Second } from './units.ts';
@@ -81,7 +82,7 @@ export function wallTimeConstantOf(vessel: VesselShape): Second {
 
 function nusselt(shape: VesselShape['shape'], rayleigh: number): Ratio {
   if (shape === 'cylinder') return 0.55 * rayleigh ** 0.25;
-  return rayleigh < 1e9 ? 0.59 * rayleigh ** 0.25 : 0.13 * Math.cbrt(rayleigh);
+  return rayleigh < 1e9 ? 0.59 * rayleigh ** 0.25 : 0.13 * cbrt(rayleigh);
 }
 
 function gasSpace(vessel: VesselShape): GasSpace {
@@ -106,12 +107,12 @@ function inCylinder(vessel: VesselShape, full: CubicMeter, fill: Ratio): GasSpac
 }
 
 function inSphere(vessel: VesselShape, full: CubicMeter, fill: Ratio): GasSpace {
-  const diameter = inRange('diameter', vessel.diameter ?? Math.cbrt((6 * full) / Math.PI), 0.01, 2, 'm');
+  const diameter = inRange('diameter', vessel.diameter ?? cbrt((6 * full) / Math.PI), 0.01, 2, 'm');
   // Share of the water's depth in the diameter: a cap of this share x fills 3x² − 2x³ of the sphere.
   const depth = fill === 0 ? 0 : findRoot((x) => x * x * (3 - 2 * x) - fill, 0, 1);
   const volume = full * (1 - fill);
   const area = Math.PI * diameter ** 2 * (1 - depth + depth * (1 - depth));
   // The space above the water counts as a sphere of its volume where the length of its convection is asked for.
-  const length = diameter * Math.cbrt(1 - fill);
+  const length = diameter * cbrt(1 - fill);
   return { volume, area, length, slowestMode: (Math.PI / (length / 2)) ** 2 };
 }

@@ -2,6 +2,7 @@
  * Forces and stresses in the walls of a vessel. They explain why a rating matters and show a margin against it;
  * the maker's declared rating, not these numbers, permits a use. How a wall gives way from outside: collapse.ts.
  */
+import { expm1, log } from './elementary.ts';
 import { inRange } from './range.ts';
 import type { CubicMeter, Joule, Meter, Newton, Pascal, Quantity, Ratio } from './units.ts';
 
@@ -145,7 +146,7 @@ export function storedEnergy(vessel: {
   const outside = inRange('surroundings', vessel.surroundings, 5e4, 1.2e5, 'Pa');
   if (pressure <= outside) return (outside - pressure) * volume;
   const exponent = (ADIABATIC_EXPONENT - 1) / ADIABATIC_EXPONENT;
-  return ((pressure * volume) / (ADIABATIC_EXPONENT - 1)) * -Math.expm1(exponent * Math.log(outside / pressure));
+  return ((pressure * volume) / (ADIABATIC_EXPONENT - 1)) * -expm1(exponent * log(outside / pressure));
 }
 
 /** Pressure difference times diameter over thickness. */

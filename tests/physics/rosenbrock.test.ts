@@ -31,11 +31,10 @@ const coupled: BorderedSystem = {
     coupled.evaluate(time, state, rate);
     jacobian.diagonal.set([-2 * a * s, -3 * s + v]);
     jacobian.sumGradient.set([1, 2]);
-    jacobian.bySum.set([-a * a, -3 * b]);
-    jacobian.byFirst.set([1, 0]);
-    jacobian.bySecond.set([0, b]);
+    jacobian.bySum.set([-a * a, -3 * b, -u, 0]);
+    jacobian.byFirst.set([1, 0, -s, v]);
+    jacobian.bySecond.set([0, b, 0, u]);
     jacobian.byTime.set([0, 0, 0, -Math.sin(time)]);
-    jacobian.common.set([-u, -s, 0, 0, v, u]);
     return true;
   },
 };
