@@ -1,7 +1,8 @@
 /** What must not be asked: an answer that does not exist, a wrong option that is right, two options that read alike. */
 import { findingAt, type Content, type Finding, type Kit, type WithText, type QuestionMeta } from '../authoring/index.ts';
 import type { Conditions } from '../tables/index.ts';
-import { itemOf, toleranceIn, type Option } from './item.ts';
+import { toleranceIn } from './answer.ts';
+import { itemOf, type Option } from './item.ts';
 
 /** Findings of all questions of a kit, at the place of the option or the answer. */
 export function checkQuestions(content: Content, kit: Kit, conditions: Conditions): Finding[] {

@@ -9,6 +9,8 @@ export interface SheetHtml {
 export interface Reading {
   readonly text: string;
   readonly also?: string;
+  /** What was asked, for `data-value`, where the reader's device may ask again. */
+  readonly ask?: string;
 }
 
 /** One stated condition of a kit: "Room temperature", "21.0 °C", "69.8 °F". */
@@ -120,6 +122,8 @@ export interface KitView {
   readonly sources: readonly SourceView[];
   /** The text of tables.json. */
   readonly tablesJson: string;
+  /** For `data-live`: what the numbers follow from. */
+  readonly live: string;
   /** Words for filters: equipment, hazards. */
   readonly uses: readonly string[];
 }

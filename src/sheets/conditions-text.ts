@@ -1,6 +1,7 @@
 /** The conditions in words: what every page, table and print says it was computed for. */
 import { computeValue, printValue, type Conditions, type NumberStyle, type QuantityName } from '../tables/index.ts';
 import type { Condition } from './book.ts';
+import { writeValueQuestion } from './html/ask.ts';
 
 const STATED: readonly { readonly of: QuantityName; readonly label: string; readonly note?: string }[] = [
   { of: 'roomPressure', label: 'Room pressure, absolute' },
@@ -16,7 +17,7 @@ const STATED: readonly { readonly of: QuantityName; readonly label: string; read
 
 /** The stated conditions, one by one. */
 export function conditionsList(conditions: Conditions, style?: NumberStyle): Condition[] {
-  return STATED.map(({ of, label, note }) => ({ label, reading: printValue(of, computeValue(conditions, of, {}), undefined, style), note }));
+  return STATED.map(({ of, label, note }) => ({ label, reading: { ...printValue(of, computeValue(conditions, of, {}), undefined, style), ask: writeValueQuestion({ of, at: {} }) }, note }));
 }
 
 /** One sentence: `Computed for Room 14: 21.0 °C, 100.3 kPa, 97 % in the vessel`. */

@@ -1,14 +1,7 @@
 /** From what a contributor wrote to the conditions that the numbers follow from. */
 import { apparatusOf, particlesOf, roomOf, type Content, type Kit, type PressureLevel, type WrittenQuantity } from '../authoring/index.ts';
-import { stationPressure } from '../physics/index.ts';
-import type { Apparatus, Conditions, Measured } from '../tables/index.ts';
+import { pressureAtElevation, WEATHER_SPREAD_OF_PRESSURE, type Apparatus, type Conditions, type Level, type Measured } from '../tables/index.ts';
 
-/**
- * How far the weather moves the pressure of a place from that of the standard atmosphere: standard
- * deviation at mid-latitudes about 8 hPa, from memory of daily sea-level pressure. It counts where
- * a pressure is given by an elevation.
- */
-const WEATHER_SPREAD_OF_PRESSURE = 800;
 /** How far published formulas of saturation pressure, with the presence of air, differ between 0 and 30 °C: Murphy & Koop 2005, figs. 1–3. */
 const SPREAD_OF_SATURATION_FORMULAS = 0.003;
 
@@ -55,9 +48,21 @@ type WrittenApparatus = ReturnType<typeof apparatusOf>;
 function pressureOf({ elevation, stationPressure: measuredPressure }: WrittenRoom): Measured {
   if (measuredPressure !== undefined) return measured(measuredPressure);
   if (elevation === undefined) throw new Error('a room has neither elevation nor stationPressure: rooms are checked when content is loaded');
-  const value = stationPressure(elevation.value);
-  const perMeter = (stationPressure(elevation.value + 1) - stationPressure(elevation.value - 1)) / 2;
-  return { value, uncertainty: Math.hypot(WEATHER_SPREAD_OF_PRESSURE, perMeter * elevation.uncertainty) };
+  return pressureAtElevation(elevation);
+}
+
+/** The levels that are written the other way than the conditions keep them, and so move when the room's pressure does. */
+export function movingLevels(written: WrittenApparatus): Level[] {
+  const { vessel, gauge, source } = written;
+  const levels: readonly (readonly [Level, PressureLevel | undefined, PressureLevel['reference']])[] = [
+    ['lowest', vessel.lowest, 'gauge'],
+    ['highest', vessel.highest, 'gauge'],
+    ['gaugeLowest', gauge.lowest, 'gauge'],
+    ['gaugeHighest', gauge.highest, 'gauge'],
+    ['startGauge', source.kind === 'pressurise' ? source.highest : undefined, 'gauge'],
+    ['ultimatePressure', 'ultimatePressure' in source ? source.ultimatePressure : undefined, 'absolute'],
+  ];
+  return levels.flatMap(([level, value, kept]) => (value === undefined || value.reference === kept ? [] : [level]));
 }
 
 function apparatusFrom(written: WrittenApparatus, roomPressure: number): Apparatus {

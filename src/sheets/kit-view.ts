@@ -5,7 +5,8 @@ import type { HazardView, KitView, MisconceptionView, SheetHtml, StepView } from
 import { signsOf } from './asides.ts';
 import { stepOf } from './components/index.ts';
 import { computedFor, conditionsList } from './conditions-text.ts';
-import { conditionsOf } from './kit-conditions.ts';
+import { conditionsOf, movingLevels } from './kit-conditions.ts';
+import { writeLive } from './html/live.ts';
 import { drawSheet, KIT_SOURCE_LIST, type Place } from './kit-scene.ts';
 import { tablesJson, tableViews, type SheetTable } from './kit-tables.ts';
 import type { MathStyles } from './math.ts';
@@ -61,6 +62,7 @@ export function kitView(content: Content, id: string, kit: Kit, version: string,
     misconceptions: misconceptionsOf(place, kit),
     sources: [...content.sources.values()].map(sourceView),
     tablesJson: tablesJson(id, version, conditions, tables),
+    live: writeLive({ conditions, moving: movingLevels(apparatusOf(content, kit)), language: kit.meta.language ?? content.site.language }),
     uses: usesOf(content, kit),
   };
 }

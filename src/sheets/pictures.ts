@@ -1,26 +1,15 @@
 /** The drawings of a kit, from its conditions: run chart, path, set-up. */
-import { renderPath, renderRunChart, renderSetup } from '../figures/index.ts';
-import { toCelsius, toHectopascal, toKilopascal } from '../physics/index.ts';
-import { computeValue, formatWithUnit, lessonRun, printValue, stateOf, valueIn, type Cell, type Conditions, type NumberStyle, type QuantityName } from '../tables/index.ts';
+import { renderPath, renderSetup } from '../figures/index.ts';
+import { toCelsius, toHectopascal } from '../physics/index.ts';
+import { computeValue, formatWithUnit, printValue, stateOf, valueIn, type Cell, type Conditions, type NumberStyle, type QuantityName } from '../tables/index.ts';
 import type { StepView } from './book.ts';
+import { renderLiveRun } from './html/live.ts';
 import type { StepAttributes } from './components/index.ts';
 
 /** The simulated lesson: gauge and thermometer, for teachers the gas as well, over its steps. */
 export function runChartOf(id: string, conditions: Conditions, steps: readonly StepAttributes[], views: readonly StepView[], minutes: number, teachers: boolean): string {
-  const { series } = lessonRun(conditions, steps);
-  return renderRunChart({
-    id: `${id}-run`,
-    minutes,
-    series: {
-      time: series.map(({ time }) => time),
-      gauge: series.map(({ gauge }) => toKilopascal(gauge)),
-      thermometer: series.map(({ thermometerReading }) => toCelsius(thermometerReading)),
-      gas: series.map(({ gasTemperature }) => toCelsius(gasTemperature)),
-    },
-    steps: views,
-    linkSteps: true,
-    teachers,
-  });
+  const merged = steps.map((step, i) => ({ ...views[i]!, drop: step.drop, particles: step.particles }));
+  return renderLiveRun({ id: `${id}-run`, minutes, teachers, steps: merged }, conditions);
 }
 
 const POINTS_OF_PATH = 12;

@@ -1,8 +1,9 @@
 /** A question as the pages show it: stem and options for everybody, answer and reasons for teachers. */
 import type { QuestionMeta } from '../authoring/index.ts';
-import { itemOf, TOLERANCE_RULE, toleranceIn, type Answer, type Item, type Option } from '../questions/index.ts';
-import { DISPLAY_UNITS, formatNumber, type NumberStyle } from '../tables/index.ts';
+import { itemOf, TOLERANCE_RULE, toleranceText, type Answer, type Item, type Option } from '../questions/index.ts';
+import type { NumberStyle } from '../tables/index.ts';
 import type { OptionView, QuestionView } from './book.ts';
+import { writeValueQuestion } from './html/ask.ts';
 import { html, NOTHING, raw, type Raw } from './html/text.ts';
 import type { Setting } from './html/table.ts';
 import { renderValue } from './html/value.ts';
@@ -48,7 +49,7 @@ function optionsOf(item: Item, setting: Setting): OptionView[] {
 function answerOf(item: Item, options: readonly OptionView[], setting: Setting): Raw {
   switch (item.kind) {
     case 'numeric':
-      return html`<p><strong>${renderValue(item.answer.question, setting)}</strong>${tolerance(item.answer, setting.style)}${item.accepts.length === 0 ? NOTHING : html` Also right: ${item.accepts.join(', ')}.`}</p><p class="rule">${TOLERANCE_RULE}</p>`;
+      return html`<p><strong>${renderValue(item.answer.question, setting)}</strong>${tolerance(item.answer, item.isComputed, setting.style)}${item.accepts.length === 0 ? NOTHING : html` Also right: ${item.accepts.join(', ')}.`}</p><p class="rule">${TOLERANCE_RULE}</p>`;
     case 'choice': {
       const rows = options.map(({ letter, right, why }) => html`<li><strong>${letter}</strong> ${right ? 'right' : 'wrong'}: ${why}</li>`);
       return html`<ul class="reasons">${rows}</ul>`;
@@ -62,9 +63,8 @@ function answerOf(item: Item, options: readonly OptionView[], setting: Setting):
   }
 }
 
-function tolerance(answer: Answer, style?: NumberStyle): Raw {
-  const width = toleranceIn(answer);
-  if (width === 0) return NOTHING;
-  const decimals = Math.max(0, 1 - Math.floor(Math.log10(width)));
-  return html`, right within ±${formatNumber(width, decimals, style)} ${DISPLAY_UNITS[answer.unit].symbol}`;
+/** Half-width of what counts as right; one that the room decides names its question, so that it can be asked again. */
+function tolerance(answer: Answer, isComputed: boolean, style?: NumberStyle): Raw {
+  const text = toleranceText(answer, style);
+  return isComputed ? html`<span data-tolerance="${writeValueQuestion(answer.question)}">${text}</span>` : html`${text}`;
 }

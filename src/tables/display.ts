@@ -110,11 +110,19 @@ export function unitFor(dimension: DimensionName, written: string): UnitName | u
   return UNIT_CHOICES[dimension].find((name) => name === written || DISPLAY_UNITS[name].symbol === written);
 }
 
-/** How numbers are punctuated in a language. */
+/** How numbers are punctuated in a language, and which unit a reader meets first. */
 export interface NumberStyle {
   readonly decimal: string;
   readonly group: string;
+  /** Degrees Fahrenheit, inches of mercury and feet stand first, the others beside them. */
+  readonly customary?: boolean;
 }
+
+const CUSTOMARY: ReadonlySet<UnitName | undefined> = new Set<UnitName>(['°F', '°F difference', 'inHg', 'ft']);
+
+/** A main unit and its second one in the order of a reader. */
+export const inOrder = (units: readonly [UnitName, UnitName?], style?: NumberStyle): readonly [UnitName, UnitName?] =>
+  style?.customary === true && CUSTOMARY.has(units[1]) ? [units[1]!, units[0]] : units;
 
 export const NUMBER_STYLES: Record<string, NumberStyle> = {
   en: { decimal: '.', group: ',' },

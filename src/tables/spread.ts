@@ -20,20 +20,32 @@ const NEGLIGIBLE = 1e-9;
 export function spreadOver(conditions: Conditions, compute: (state: State) => readonly (readonly Cell[])[], inputs?: readonly InputName[]): Spread {
   const asked = new Set<keyof State>();
   const rows = compute(watched(stateOf(conditions), asked));
-  const moved = (inputs ?? (Object.keys(conditions.inputs) as InputName[])).flatMap((input) => {
+  const ends = (inputs ?? (Object.keys(conditions.inputs) as InputName[])).flatMap((input) => {
     const { uncertainty } = conditions.inputs[input];
     if (uncertainty === 0 || !STATE_OF_INPUT[input].some((part) => asked.has(part))) return [];
-    return [{ up: compute(stateOf(conditions, input, uncertainty)), down: compute(stateOf(conditions, input, -uncertainty)) }];
+    return [{ up: compute(movedState(conditions, input, uncertainty)), down: compute(movedState(conditions, input, -uncertainty)) }];
   });
   const uncertainties = rows.map((row, r) =>
     row.map((value, c) => {
       if (typeof value !== 'number') return 0;
-      const variance = moved.reduce((sum, { up, down }) => sum + halfSpan(value, up[r]?.[c], down[r]?.[c]) ** 2, 0);
+      const variance = ends.reduce((sum, { up, down }) => sum + halfSpan(value, up[r]?.[c], down[r]?.[c]) ** 2, 0);
       const uncertainty = Math.sqrt(variance);
       return uncertainty <= NEGLIGIBLE * Math.abs(value) ? 0 : uncertainty;
     }),
   );
   return { rows, uncertainties };
+}
+
+const moved = new WeakMap<Conditions, Map<string, State>>();
+
+/** The same moved state for all tables and values of some conditions, so that what one of them computed in it serves the others. */
+function movedState(conditions: Conditions, input: InputName, by: number): State {
+  const ofConditions = moved.get(conditions) ?? new Map<string, State>();
+  moved.set(conditions, ofConditions);
+  const key = `${input} ${by}`;
+  const state = ofConditions.get(key) ?? stateOf(conditions, input, by);
+  ofConditions.set(key, state);
+  return state;
 }
 
 /** What of a state each input moves: what was never asked for cannot have moved anything. */

@@ -52,8 +52,8 @@ export interface TableKind {
   readonly rows: (state: State, at: Parameters, list: readonly number[]) => readonly (readonly Cell[])[];
   /** Inputs whose uncertainty it is worth to follow through a simulation; all where absent. */
   readonly varies?: readonly InputName[];
-  /** The figure drawn from the same rows. */
-  readonly curve?: (rows: readonly (readonly Cell[])[], id: string) => Curve;
+  /** The figure drawn from the same rows; nothing where none of them has an answer. */
+  readonly curve?: (rows: readonly (readonly Cell[])[], id: string) => Curve | undefined;
   /** How it is computed: a formula in TeX and what a reader should know. */
   readonly method: { readonly formula: string; readonly words: string };
   /** Where formulas and constants come from. */
@@ -99,4 +99,10 @@ export function pointsOf(rows: readonly (readonly Cell[])[], x: Along, y: Along)
     const [a, b] = [row[x.index], row[y.index]];
     return typeof a === 'number' && typeof b === 'number' ? [[x.fromSi(a), y.fromSi(b)] as [number, number]] : [];
   });
+}
+
+/** A curve without the series that no row has an answer for; undefined where none is left. */
+export function withPoints(curve: Curve): Curve | undefined {
+  const series = curve.series.filter(({ points }) => points.length > 0);
+  return series.length === 0 ? undefined : { ...curve, series };
 }

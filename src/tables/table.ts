@@ -1,8 +1,8 @@
 /** A table kind at given conditions: rows in SI with uncertainties, and the same as formatted cells. */
 import { stateOf, type Conditions, type State } from './conditions.ts';
-import { decimalsIn, DISPLAY_UNITS, formatIn, type NumberStyle, type UnitName } from './display.ts';
+import { decimalsIn, DISPLAY_UNITS, formatIn, inOrder, type NumberStyle, type UnitName } from './display.ts';
 import type { Parameters } from './parameters.ts';
-import { spreadOver, type Cell } from './spread.ts';
+import { spreadOver, type Cell, type Spread } from './spread.ts';
 import type { Column, RowAt, TableKind } from './table-kind.ts';
 
 /** What an author asked for: parameters, rows and columns; absent parts by default. SI. */
@@ -39,8 +39,7 @@ export function computeTable(kind: TableKind, conditions: Conditions, request: T
 
 function compute(kind: TableKind, conditions: Conditions, request: TableRequest): Table {
   const rowsAt = rowsOf(kind, conditions, request);
-  const list = rowsAt.map(({ at }) => at);
-  const { rows, uncertainties } = spreadOver(conditions, (state) => kind.rows(state, request.at, list), kind.varies);
+  const { rows, uncertainties } = spreadOfRows(kind, conditions, request.at, rowsAt);
   const shown = kind.columns.flatMap(({ key }, index) => (request.columns === undefined || request.columns.includes(key) ? [index] : []));
   const pick = <T>(cells: readonly T[]): T[] => shown.map((index) => cells[index]!);
   const certain = uncertainties.map((row, r) =>
@@ -52,6 +51,34 @@ function compute(kind: TableKind, conditions: Conditions, request: TableRequest)
     }),
   );
   return { kind, columns: pick(kind.columns), rowsAt, rows: rows.map(pick), uncertainties: certain.map(pick) };
+}
+
+/** All rows at the estimates. How uncertain they are is found at a few of them, since it changes little from row to row, and each time costs two tables an input. */
+function spreadOfRows(kind: TableKind, conditions: Conditions, at: Parameters, rowsAt: readonly RowAt[]): Spread {
+  const list = rowsAt.map((row) => row.at);
+  const probes = probesAmong(rowsAt);
+  if (probes.length === list.length || kind.varies?.length === 0) return spreadOver(conditions, (state) => kind.rows(state, at, list), kind.varies);
+  const probed = spreadOver(conditions, (state) => kind.rows(state, at, probes.map((row) => list[row]!)), kind.varies);
+  const rows = kind.rows(stateOf(conditions), at, list);
+  return { rows, uncertainties: rows.map((row, r) => row.map((_, c) => between(probes, r, (probe) => (typeof probed.rows[probe]![c] === 'number' ? probed.uncertainties[probe]![c]! : undefined)))) };
+}
+
+/** The first, the middle and the last row, and the marked ones, which are rounded on their own. */
+function probesAmong(rowsAt: readonly RowAt[]): readonly number[] {
+  const last = rowsAt.length - 1;
+  return rowsAt.flatMap(({ mark }, row) => (mark !== undefined || row === 0 || row === Math.floor(last / 2) || row === last ? [row] : []));
+}
+
+/** A number of a row, on the straight line between those known of the rows around it; of the nearest where one side has none. */
+function between(probes: readonly number[], row: number, known: (probe: number) => number | undefined): number {
+  const answers = probes.flatMap((at, probe) => {
+    const value = known(probe);
+    return value === undefined ? [] : [{ at, value }];
+  });
+  const below = answers.findLast(({ at }) => at <= row);
+  const above = answers.find(({ at }) => at >= row);
+  if (below === undefined || above === undefined || above.at === below.at) return (below ?? above)?.value ?? 0;
+  return below.value + ((above.value - below.value) * (row - below.at)) / (above.at - below.at);
 }
 
 /** The listed rows with the marked ones in their place, in the order of the list. */
@@ -101,7 +128,7 @@ const NOT_APPLICABLE = '–';
 export function printTable(table: Table, style?: NumberStyle): PrintedTable {
   const plan = table.columns.flatMap((column, index) => {
     const printed = (unit: UnitName) => ({ unit, decimals: columnDecimals(table, index, unit, unit === column.units[0]) });
-    const [main, also] = column.units;
+    const [main, also] = inOrder(column.units, style);
     return [
       { label: column.label, index, main: printed(main), also: also === undefined ? undefined : printed(also) },
       ...(column.beside ?? []).map((unit) => ({ label: column.label, index, main: printed(unit), also: undefined })),

@@ -1,6 +1,6 @@
 /** One computed quantity for a sentence, a question or a key. */
 import type { Conditions } from './conditions.ts';
-import { DISPLAY_UNITS, formatWithUnit, UNITS_OF, type NumberStyle, type UnitName } from './display.ts';
+import { DISPLAY_UNITS, formatWithUnit, inOrder, UNITS_OF, type NumberStyle, type UnitName } from './display.ts';
 import type { Parameters } from './parameters.ts';
 import { QUANTITIES, valueIn, type QuantityName } from './quantities.ts';
 import type { QuantityKind } from './quantity-kind.ts';
@@ -34,7 +34,7 @@ export interface PrintedValue {
  */
 export function printValue(name: QuantityName, { value, uncertainty }: Value, unit?: UnitName, style?: NumberStyle): PrintedValue {
   if (value === null) return { text: '–' };
-  const [main, also] = unit === undefined ? UNITS_OF[QUANTITIES[name].dimension] : [unit];
+  const [main, also] = unit === undefined ? inOrder(UNITS_OF[QUANTITIES[name].dimension], style) : [unit];
   return {
     text: formatWithUnit(main, value, uncertainty, style),
     also: also === undefined ? undefined : formatWithUnit(also, value, uncertainty, style),

@@ -70,7 +70,7 @@ describe.each(TABLE_KINDS.map((kind) => [kind.kind, kind] as const))('%s', (name
   });
 
   it.runIf(kind.curve !== undefined)('draws its curve', () => {
-    const svg = renderCurve(kind.curve!(computeTable(kind, conditions, { at: {} }).rows, 'one'));
+    const svg = renderCurve(kind.curve!(computeTable(kind, conditions, { at: {} }).rows, 'one')!);
     expect(svg).toContain('<svg');
     expect(svg).not.toContain('NaN');
   });
@@ -104,6 +104,10 @@ describe('what does not apply', () => {
     expect(row[1]).toBeLessThan(1);
     expect([row[2], row[5], row[6], row[7]]).toEqual([null, null, null, false]);
   });
+  it('has no curve where no row has an answer', () => {
+    const { rows } = cells('strokes', {}, [0, 1], withSource({ kind: 'steady-pump', speed: 1e-4, ultimatePressure: 10_000 }));
+    expect(tableKind('strokes')!.curve!(rows, 'one')).toBeUndefined();
+  });
   it('is printed as a dash', () => {
     const printed = printTable(cells('pressure-steps', {}, [80_000]));
     expect(printed.rows[0]!.cells[5]!.text).toBe('–');
@@ -135,6 +139,8 @@ describe('rooms at the edges of what a school can be', () => {
     for (const kind of TABLE_KINDS) {
       const table = computeTable(kind, of, { at: {} });
       expect(table.rows.length, kind.kind).toBeGreaterThan(0);
+      const curve = kind.curve?.(table.rows, 'one');
+      if (curve !== undefined) expect(renderCurve(curve), kind.kind).not.toContain('NaN');
       for (const { cells } of printTable(table).rows) for (const { text } of cells) expect(text, kind.kind).toMatch(/^(–|−?[\d,]+(\.\d+)?|[a-z ]+)$/);
     }
   });

@@ -2,7 +2,7 @@
  * What a computed piece of a page was asked, as one line of text in a data attribute, so that the
  * reader's device can ask again for another room: `coolingClear drop=20000 unit=°C`.
  */
-import { tableKind, unitFor, DISPLAY_UNITS, QUANTITIES, type Parameters, type QuantityName, type TableKind, type TableRequest, type ValueQuestion } from '../../tables/index.ts';
+import { tableKind, unitFor, DISPLAY_UNITS, PARAMETERS, QUANTITIES, type Parameters, type QuantityName, type TableKind, type TableRequest, type ValueQuestion } from '../../tables/index.ts';
 
 /** A value's question as text. */
 export function writeValueQuestion({ of, at, unit }: ValueQuestion): string {
@@ -30,8 +30,9 @@ export function readTableRequest(text: string): { readonly kind: TableKind; read
 
 const writeParameters = (at: Parameters): string[] => Object.entries(at).flatMap(([name, value]) => (value === undefined ? [] : [`${name}=${value}`]));
 
+/** A particle may be named by digits alone: what is a number is known by the parameter, not by its looks. */
 const readParameters = (at: Readonly<Record<string, string>>): Parameters =>
-  Object.fromEntries(Object.entries(at).map(([name, value]) => [name, Number.isNaN(Number(value)) ? value : Number(value)]));
+  Object.fromEntries(Object.entries(at).map(([name, value]) => [name, name in PARAMETERS ? Number(value) : value]));
 
 function read(text: string): [name: string, settings: Record<string, string>] {
   const [name = '', ...rest] = text.split(' ');

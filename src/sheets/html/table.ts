@@ -1,5 +1,6 @@
 /** A worked-example table as HTML, with the figure drawn from its rows. Pure: drawn at build and again in the browser. */
-import { renderCurve, type Curve } from '../../figures/index.ts';
+import type { Curve } from '../../figures/curve.ts';
+import { renderCurve } from '../../figures/draw-curve.ts';
 import {
   computeTable, printTable, type Conditions, type NumberStyle, type PrintedCell, type PrintedColumn, type PrintedTable, type Table,
   type TableKind, type TableRequest,

@@ -3,7 +3,7 @@ import { toMicrometer, toPerCubicCentimeter } from '../../physics/index.ts';
 import { stateAt } from '../air.ts';
 import { answered } from '../answered.ts';
 import { depthAcross, cloudAt, isSeen } from '../cloud.ts';
-import { columnOf, columnOfWords, pointsOf, rowsOfQuantities, type TableKind } from '../table-kind.ts';
+import { columnOf, columnOfWords, pointsOf, rowsOfQuantities, withPoints, type TableKind } from '../table-kind.ts';
 
 const computed = [
   columnOf('number', 'particleNumber', { given: true, spans: true }),
@@ -37,7 +37,7 @@ export const droplets: TableKind = {
       }),
     ]);
   },
-  curve: (rows, id) => ({
+  curve: (rows, id) => withPoints({
     id: `${id}-curve`,
     title: 'More particles, smaller drops',
     description: 'Diameter of the droplets as pumping ends against the number of particles, on a scale of powers of ten: the more particles share the water, the smaller the drops.',

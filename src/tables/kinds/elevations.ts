@@ -1,6 +1,6 @@
 /** The same lesson in a school higher up. */
 import { toKilopascal } from '../../physics/index.ts';
-import { columnOf, pointsOf, rowsOfQuantities, type TableKind } from '../table-kind.ts';
+import { columnOf, pointsOf, rowsOfQuantities, withPoints, type TableKind } from '../table-kind.ts';
 
 const columns = [
   columnOf('elevation', 'elevation', { given: true }),
@@ -18,7 +18,7 @@ export const elevations: TableKind = {
   columns,
   defaultList: () => [0, 500, 1000, 1600, 2500, 3500],
   rows: rowsOfQuantities('elevation', columns),
-  curve: (rows, id) => ({
+  curve: (rows, id) => withPoints({
     id: `${id}-curve`,
     title: 'Gauge for the same cooling',
     description: 'Gauge reading that cools the air equally far, against the elevation of the school: the higher the school, the smaller the reading.',

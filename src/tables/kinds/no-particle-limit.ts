@@ -5,7 +5,7 @@ import { answered } from '../answered.ts';
 import { UNITS_OF } from '../display.ts';
 import { share } from '../quantity-kind.ts';
 import type { Cell } from '../spread.ts';
-import { columnOf, columnOfWords, pointsOf, roundSteps, type Along, type Column, type RowAt, type TableKind } from '../table-kind.ts';
+import { columnOf, columnOfWords, pointsOf, roundSteps, withPoints, type Along, type Column, type RowAt, type TableKind } from '../table-kind.ts';
 
 /** Theory and measured onsets differ by up to this share (Wölk and Strey 2001; Wilson 1897). */
 const THEORY = 0.07;
@@ -69,7 +69,7 @@ export const noParticleLimitTable: TableKind = {
   curve: (rows, id) => {
     const saturated = firstAt(rows, ([, , S]) => typeof S === 'number' && S >= 1 - ROUNDING);
     const passed = firstAt(rows, (row) => row[5] === false);
-    return {
+    return withPoints({
       id: `${id}-curve`,
       title: 'Saturation of clear air, and what ends it',
       description:
@@ -86,7 +86,7 @@ export const noParticleLimitTable: TableKind = {
         ...(saturated === undefined ? [] : [{ x: saturated, label: 'saturated' }]),
         ...(passed === undefined ? [] : [{ x: passed, label: 'cloud without particles' }]),
       ],
-    };
+    });
   },
   method: {
     formula: '\\ln S_{\\mathrm{ion}} = \\max_r\\left(\\frac{2\\sigma v}{kT\\,r} - \\frac{v\\,q^2(1 - 1/\\varepsilon)}{32\\pi^2\\varepsilon_0\\,kT\\,r^4}\\right)',

@@ -8,7 +8,7 @@ import { UNITS_OF } from '../display.ts';
 import type { Parameters } from '../parameters.ts';
 import { share } from '../quantity-kind.ts';
 import type { Cell } from '../spread.ts';
-import { columnOfWords, pointsOf, type Column, type TableKind } from '../table-kind.ts';
+import { columnOfWords, pointsOf, withPoints, type Column, type TableKind } from '../table-kind.ts';
 
 /** Rates of loss in a vessel whose air moves by itself are known within a fifth. */
 const RATES = 0.2;
@@ -87,7 +87,7 @@ export const particleLifetime: TableKind = {
     cloudEvery === undefined ? [0, 10 * MINUTE, HOUR, 4 * HOUR, 12 * HOUR, 24 * HOUR, 48 * HOUR] : [0, 1, 2, 3, 4, 6].map((clouds) => clouds * cloudEvery),
   rows,
   varies: [],
-  curve: (rows, id) => ({
+  curve: (rows, id) => withPoints({
     id: `${id}-curve`,
     title: 'Particles left in the closed vessel',
     description: 'Number of particles in the air of the closed vessel against the hours since they were let in: it falls fast at first, then ever more slowly.',

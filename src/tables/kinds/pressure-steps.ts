@@ -1,6 +1,6 @@
 /** Pressure drop by pressure drop: gauge, both end states, and the heights at which the sky does the same. */
 import { toCelsius, toKilopascal } from '../../physics/index.ts';
-import { columnOf, pointsOf, roundSteps, rowsOfQuantities, type TableKind } from '../table-kind.ts';
+import { columnOf, pointsOf, roundSteps, rowsOfQuantities, withPoints, type TableKind } from '../table-kind.ts';
 
 const columns = [
   columnOf('pressureDrop', 'pressureDrop', { given: true }),
@@ -26,7 +26,7 @@ export const pressureSteps: TableKind = {
   columns,
   defaultList: (state) => roundSteps(state.plannedDrop, 4),
   rows: rowsOfQuantities('drop', columns),
-  curve: (rows, id) => ({
+  curve: (rows, id) => withPoints({
     id: `${id}-curve`,
     title: 'Cooling with droplets and without',
     description: 'Air temperature in the vessel against the fall in pressure: without droplets it falls about twice as far as with droplets.',

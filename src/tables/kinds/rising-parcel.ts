@@ -2,7 +2,7 @@
 import { cloudBase, toCelsius } from '../../physics/index.ts';
 import { parcelsAt, risingAir, stateAt } from '../air.ts';
 import { answered } from '../answered.ts';
-import { columnOf, pointsOf, rowsOfQuantities, type TableKind } from '../table-kind.ts';
+import { columnOf, pointsOf, rowsOfQuantities, withPoints, type TableKind } from '../table-kind.ts';
 
 const columns = [
   columnOf('height', 'parcelHeight', { given: true }),
@@ -25,7 +25,7 @@ export const risingParcelTable: TableKind = {
     answered(() => parcelsAt(stateAt(state, at), list, at.air).length); // one ascent for all; heights without an answer are told one by one
     return rowsOfQuantities('height', columns)(state, at, list);
   },
-  curve: (rows, id) => ({
+  curve: (rows, id) => withPoints({
     id: `${id}-curve`,
     title: 'Temperature of the rising parcel',
     description: 'Temperature of the parcel against its height above the room; above the cloud base it cools more slowly, because vapor that condenses gives off heat.',

@@ -1,6 +1,6 @@
 /** How humid the vessel starts, and how far it must then be pumped. */
 import { toKilopascal, toPercent } from '../../physics/index.ts';
-import { columnOf, pointsOf, rowsOfQuantities, type TableKind } from '../table-kind.ts';
+import { columnOf, pointsOf, rowsOfQuantities, withPoints, type TableKind } from '../table-kind.ts';
 
 const columns = [
   columnOf('relativeHumidity', 'startingHumidity', { given: true }),
@@ -18,7 +18,7 @@ export const startingHumidity: TableKind = {
   columns,
   defaultList: () => [0.5, 0.6, 0.7, 0.8, 0.9, 0.95, 0.99],
   rows: rowsOfQuantities('humidity', columns),
-  curve: (rows, id) => ({
+  curve: (rows, id) => withPoints({
     id: `${id}-curve`,
     title: 'Pressure drop until cloud can begin',
     description: 'The fall in pressure at which the air becomes saturated, against the relative humidity it starts with.',

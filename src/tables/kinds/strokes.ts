@@ -8,7 +8,7 @@ import { UNITS_OF } from '../display.ts';
 import type { Parameters } from '../parameters.ts';
 import { share } from '../quantity-kind.ts';
 import type { Cell } from '../spread.ts';
-import { columnOfWords, pointsOf, type Column, type TableKind } from '../table-kind.ts';
+import { columnOfWords, pointsOf, withPoints, type Column, type TableKind } from '../table-kind.ts';
 import { strokeRun, strokesToDrop } from '../vessel-run.ts';
 
 const column = (key: string, label: string, dimension: Column['dimension'], options: Partial<Column> = {}): Column =>
@@ -74,7 +74,7 @@ export const strokes: TableKind = {
   defaultList: (state, at) => strokesListed(stateAt(state, at)),
   rows,
   varies: ['roomTemperature', 'startHumidity'],
-  curve: (rows, id) => ({
+  curve: (rows, id) => withPoints({
     id: `${id}-curve`,
     title: 'The air and the thermometer in it',
     description: 'Temperature of the air in the vessel and reading of the thermometer against the time of pumping: the air falls at once, the thermometer hardly in the same time.',

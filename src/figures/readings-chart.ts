@@ -1,0 +1,173 @@
+/** Readings against the model: gauge, thermometer and what is left, on one time axis. */
+import { drawing, extent, linear, lineAt, pathData, round, spread, textAt, ticks, tickText, wholeTicks, type Scale } from './svg.ts';
+
+/** One moment; in the units printed on the axes. */
+export interface ChartReading {
+  /** s */
+  readonly time: number;
+  /** kPa against the room */
+  readonly gauge: number;
+  /** °C */
+  readonly thermometer: number;
+  /** Half of the error bar, kPa; 0 for none */
+  readonly gaugeBar: number;
+  /** Half of the error bar, K; 0 for none */
+  readonly thermometerBar: number;
+  /** kPa */
+  readonly gaugeModel?: number | undefined;
+  /** °C */
+  readonly model?: number | undefined;
+}
+
+export interface ReadingsChart {
+  /** Unique on the page. */
+  readonly id: string;
+  readonly title: string;
+  readonly readings: readonly ChartReading[];
+  /** Whether these are the model's own values, drawn as a curve, and not readings. */
+  readonly expected?: boolean;
+  /** Times between which the valve was closed, s. */
+  readonly closed?: { readonly from: number; readonly to: number } | undefined;
+}
+
+const WIDTH = 640;
+const LEFT = 46;
+const RIGHT = WIDTH - 84;
+const PANEL = 130;
+const LOW_PANEL = 84;
+const GAP = 36;
+const SIZE = 12.5;
+const LABEL_GAP = 16;
+
+type Line = readonly (readonly [number, number])[];
+
+interface Panel {
+  readonly name: string;
+  readonly height: number;
+  readonly dots?: { readonly points: Line; readonly bars: readonly number[]; readonly label: string };
+  readonly curve?: { readonly points: Line; readonly label: string };
+  /** Drawn through, where it is a reference. */
+  readonly zero?: boolean;
+}
+
+const signed = (value: number): string => value.toFixed(1).replace('-', '−');
+
+const panelsOf = ({ readings, expected }: ReadingsChart): Panel[] => {
+  const line = (of: (reading: ChartReading) => number | undefined): Line =>
+    readings.flatMap((reading) => {
+      const value = of(reading);
+      return value === undefined ? [] : [[reading.time, value] as const];
+    });
+  const gauge = line((one) => one.gauge);
+  const thermometer = line((one) => one.thermometer);
+  if (expected === true) {
+    return [
+      { name: 'Gauge, kPa against the room', height: PANEL, curve: { points: gauge, label: 'model' } },
+      { name: 'Thermometer, °C', height: PANEL, curve: { points: thermometer, label: 'model' } },
+    ];
+  }
+  const gaugeModel = line((one) => one.gaugeModel);
+  const model = line((one) => one.model);
+  const left = line((one) => (one.model === undefined ? undefined : one.thermometer - one.model));
+  const [gaugeBars, bars] = [readings.map((one) => one.gaugeBar), readings.map((one) => one.thermometerBar)];
+  return [
+    { name: 'Gauge, kPa against the room', height: PANEL, dots: { points: gauge, bars: gaugeBars, label: 'readings' }, ...(gaugeModel.length > 1 ? { curve: { points: gaugeModel, label: 'model' } } : {}) },
+    { name: 'Thermometer, °C', height: PANEL, dots: { points: thermometer, bars, label: 'readings' }, ...(model.length > 1 ? { curve: { points: model, label: 'model' } } : {}) },
+    ...(left.length === 0 ? [] : [{ name: 'Thermometer: reading less model, K', height: LOW_PANEL, dots: { points: left, bars, label: 'left over' }, zero: true }]),
+  ];
+};
+
+const domainOf = ({ dots, curve, zero }: Panel): readonly [number, number] => {
+  const values = [
+    ...(dots?.points.flatMap(([, y], i) => [y - (dots.bars[i] ?? 0), y + (dots.bars[i] ?? 0)]) ?? []),
+    ...(curve?.points.map(([, y]) => y) ?? []),
+    ...(zero === true ? [0] : []),
+  ];
+  return wholeTicks(extent(values), 4);
+};
+
+/** All error bars as one path, with short caps, and all readings as one path of round dots. */
+const dotsOf = (points: Line, bars: readonly number[], x: Scale, y: Scale): string => {
+  const uprights = points
+    .flatMap(([t, value], i) => {
+      const bar = bars[i] ?? 0;
+      if (bar <= 0) return [];
+      const [at, top, bottom] = [x(t), y(value + bar), y(value - bar)];
+      return [`M${round(at)} ${round(top)}V${round(bottom)}M${round(at - 2)} ${round(top)}h4M${round(at - 2)} ${round(bottom)}h4`];
+    })
+    .join('');
+  const dots = points.map(([t, value]) => `M${round(x(t))} ${round(y(value))}h0`).join('');
+  return (
+    (uprights === '' ? '' : `<path class="error-bars" d="${uprights}" fill="none" stroke="currentColor" stroke-width="0.9"/>`) +
+    `<path class="dots" d="${dots}" fill="none" stroke="currentColor" stroke-width="5" stroke-linecap="round"/>`
+  );
+};
+
+const labelsOf = (panel: Panel, top: number, y: Scale): string => {
+  const named = [
+    ...(panel.dots === undefined ? [] : [{ text: panel.dots.label, at: y(panel.dots.points.at(-1)?.[1] ?? 0), className: 'ink-text' }]),
+    ...(panel.curve === undefined ? [] : [{ text: panel.curve.label, at: y(panel.curve.points.at(-1)?.[1] ?? 0) + 0.1, className: 'accent-text' }]),
+  ];
+  const places = spread(named.map(({ at }) => at), LABEL_GAP, [top, top + panel.height]);
+  return named.map(({ text, className }, i) => textAt(RIGHT + 12, (places[i] ?? 0) + 4, text, { size: SIZE, className })).join('');
+};
+
+const panelAt = (panel: Panel, top: number, x: Scale): string => {
+  const domain = domainOf(panel);
+  const y = linear(domain, [top + panel.height, top]);
+  const frame = ticks(domain, 4)
+    .map((tick) => lineAt('grid', LEFT, y(tick), RIGHT, y(tick)) + textAt(LEFT - 7, y(tick) + 4.5, tickText(tick), { anchor: 'end', size: SIZE }))
+    .join('');
+  const { dots, curve, zero } = panel;
+  return (
+    frame +
+    (zero === true ? lineAt('ink', LEFT, y(0), RIGHT, y(0)) : '') +
+    textAt(LEFT, top - 9, panel.name, { size: SIZE, bold: true }) +
+    (dots === undefined ? '' : dotsOf(dots.points, dots.bars, x, y)) +
+    (curve === undefined ? '' : `<path class="curve-line accent" d="${pathData(curve.points.map(([t, value]) => [x(t), y(value)] as const))}" fill="none" stroke="#5b2188" stroke-width="2" stroke-linejoin="round"/>`) +
+    labelsOf(panel, top, y)
+  );
+};
+
+const describe = ({ readings, expected }: ReadingsChart): string => {
+  const [coldest, warmest] = extent(readings.map(({ thermometer }) => thermometer));
+  const [lowest, highest] = extent(readings.map(({ gauge }) => gauge));
+  const span = `The gauge goes between ${signed(lowest)} and ${signed(highest)} kPa against the room, the thermometer between ${signed(coldest)} and ${signed(warmest)} °C.`;
+  return expected === true
+    ? `${span} Both are the model's. The same values stand in the table.`
+    : `${readings.length} readings as dots with error bars, the model as a line. ${span} The same values stand in the table.`;
+};
+
+/**
+ * Readings with error bars, the model's curve through them, and below what the model leaves over.
+ * @returns an `<svg>` with title and description, each curve labelled at its end
+ * @throws RangeError without readings, or where a value is not finite
+ */
+export const renderReadingsChart = (chart: ReadingsChart): string => {
+  const panels = panelsOf(chart);
+  const tops: number[] = [];
+  let floor = 8;
+  for (const { height } of panels) {
+    tops.push(floor + GAP - 12);
+    floor += GAP - 12 + height + 14;
+  }
+  floor -= 14;
+  const times = extent(chart.readings.map(({ time }) => time));
+  const x = linear(times, [LEFT + 6, RIGHT]);
+  const closed = chart.closed === undefined ? '' : valveSpan(chart.closed, (tops[0] ?? 0) + 2, x);
+  const axis =
+    lineAt('axis', LEFT, floor, RIGHT, floor) +
+    ticks(times, 7)
+      .map((tick) => lineAt('axis', x(tick), floor, x(tick), floor + 5) + textAt(x(tick), floor + 19, tickText(tick), { anchor: 'middle', size: SIZE }))
+      .join('') +
+    textAt(RIGHT, floor + 36, 'Time, s', { anchor: 'end', size: SIZE, bold: true });
+  return drawing(
+    { id: chart.id, width: WIDTH, height: floor + 42, title: chart.title, description: describe(chart), className: 'plot readings-plot' },
+    panels.map((panel, i) => panelAt(panel, tops[i] ?? 0, x)).join('') + closed + axis,
+  );
+};
+
+/** A brace over the times with the valve closed. */
+const valveSpan = ({ from, to }: { readonly from: number; readonly to: number }, top: number, x: Scale): string =>
+  `<path class="lead" d="M${round(x(from))} ${round(top + 7)}V${round(top)}H${round(x(to))}V${round(top + 7)}" fill="none" stroke="#5d7268" stroke-width="1"/>` +
+  textAt((x(from) + x(to)) / 2, top + 15, 'pump and valve left alone', { anchor: 'middle', size: 12, className: 'halo' });

@@ -1,0 +1,48 @@
+/** What a page carries so that the reader's device can compute it again: plain data in attributes, since a page holds no script of its own. */
+import { renderRunChart, type ChartStep } from '../../figures/run-chart.ts';
+import { toCelsius, toKilopascal } from '../../physics/units.ts';
+import { lessonRun, type Conditions, type Level, type PlannedStep } from '../../tables/index.ts';
+import { escapeHtml } from './text.ts';
+
+/** All that the numbers of a page follow from. */
+export interface Live {
+  readonly conditions: Conditions;
+  /** Levels of the apparatus that move with the room's pressure. */
+  readonly moving: readonly Level[];
+  /** In which numbers are punctuated. */
+  readonly language: string;
+}
+
+/** All that a run chart follows from, beside the conditions. */
+export interface LiveRun {
+  readonly id: string;
+  readonly minutes: number;
+  /** Whether the temperature of the air itself is drawn. */
+  readonly teachers: boolean;
+  readonly steps: readonly (ChartStep & PlannedStep)[];
+}
+
+/** For `data-live`. */
+export const writeLive = (live: Live): string => JSON.stringify(live);
+export const readLive = (text: string): Live => JSON.parse(text) as Live;
+/** From `data-run`. */
+export const readLiveRun = (text: string): LiveRun => JSON.parse(text) as LiveRun;
+
+/** The simulated lesson over its steps: gauge and thermometer, for teachers the gas as well. */
+export function renderLiveRun(run: LiveRun, conditions: Conditions): string {
+  const { series } = lessonRun(conditions, run.steps);
+  const chart = renderRunChart({
+    id: run.id,
+    minutes: run.minutes,
+    series: {
+      time: series.map(({ time }) => time),
+      gauge: series.map(({ gauge }) => toKilopascal(gauge)),
+      thermometer: series.map(({ thermometerReading }) => toCelsius(thermometerReading)),
+      gas: series.map(({ gasTemperature }) => toCelsius(gasTemperature)),
+    },
+    steps: run.steps,
+    linkSteps: true,
+    teachers: run.teachers,
+  });
+  return chart.replace('<div', `<div data-run="${escapeHtml(JSON.stringify(run))}"`);
+}

@@ -1,0 +1,160 @@
+/** A class's readings held against the model of its vessel, and the model alone where nothing is recorded. Pure: the same at build and on the reader's device. */
+import { fitVessel, type VesselFit } from '../physics/fit.ts';
+import { simulateRun } from '../physics/run.ts';
+import { stateOf, type Conditions, type State } from '../tables/conditions.ts';
+import { pressureAfter } from '../tables/air.ts';
+import { pumpingTime, runSetting } from '../tables/vessel-run.ts';
+
+/** What was read at one time, SI; uncertainties are standard uncertainties. */
+export interface ClassReading {
+  readonly time: number;
+  /** Against the room, negative below it. */
+  readonly gauge: number;
+  readonly thermometer: number;
+  readonly gaugeUncertainty?: number;
+  readonly thermometerUncertainty?: number;
+}
+
+/** Times between which valve and pump were left alone, s. */
+export interface ValveClosed {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What the readings themselves do not say. */
+export interface Choice {
+  /** Taken from the gauge where not given. */
+  readonly closed?: ValveClosed;
+  /** Of the kit's particles, those that a cloud formed on; none in a run that stayed clear. */
+  readonly particles?: string;
+}
+
+/** One line of the comparison. */
+export interface ComparedReading extends ClassReading {
+  readonly gaugeUncertainty: number;
+  readonly thermometerUncertainty: number;
+  /** What the fitted model's thermometer shows, its offset included, K. */
+  readonly model?: number;
+  /** Reading less model, K. */
+  readonly residual?: number;
+  /** What the fitted model's gauge shows while the valve is closed, Pa. */
+  readonly gaugeModel?: number;
+}
+
+export interface Comparison {
+  readonly lines: readonly ComparedReading[];
+  readonly fit?: VesselFit;
+  readonly closed?: ValveClosed;
+  /** Whether `closed` was taken from the gauge. */
+  readonly closedFound: boolean;
+  /** Why there is no fit, or what makes it doubtful. */
+  readonly notes: readonly string[];
+  /** What the kit itself says of its instruments. */
+  readonly declared: { readonly wallTimeConstant?: number; readonly thermometerTimeConstant: number; readonly thermometerResolution: number };
+}
+
+/** As many as the model has constants, twice over. */
+export const FEWEST_FOR_FIT = 8;
+const FEWEST_IN_HOLD = 4;
+/** A first reading farther from the start than this was taken when the pump had begun, Pa. */
+const LARGEST_START = 3000;
+/** Of the fastest change of the gauge: what is slower, and toward the room, is air warming and leaking. */
+const SLOW = 0.3;
+/** Of the farthest reading: nearer to the room the valve may be open. */
+const NEAR_ROOM = 0.2;
+
+/** Reads to a resolution: rectangular distribution, JCGM 100, 4.3.7. */
+const ofResolution = (resolution: number): number => resolution / Math.sqrt(12);
+
+/** Readings against the model with the constants that fit them best. */
+export function compareWithModel(readings: readonly ClassReading[], conditions: Conditions, choice: Choice = {}): Comparison {
+  const state = stateOf(conditions);
+  const { gauge, thermometer, vessel } = state.apparatus;
+  const lines = readings.map((reading): ComparedReading => ({
+    ...reading,
+    gaugeUncertainty: reading.gaugeUncertainty ?? ofResolution(gauge.resolution),
+    thermometerUncertainty: reading.thermometerUncertainty ?? ofResolution(thermometer.resolution),
+  }));
+  const closed = choice.closed ?? valveClosed(readings);
+  const base = {
+    closed,
+    closedFound: choice.closed === undefined && closed !== undefined,
+    declared: {
+      ...(vessel.wallTimeConstant === undefined ? {} : { wallTimeConstant: vessel.wallTimeConstant }),
+      thermometerTimeConstant: thermometer.timeConstant,
+      thermometerResolution: thermometer.resolution,
+    },
+  };
+  if (readings.length < FEWEST_FOR_FIT) {
+    return { ...base, lines, notes: [`There are ${readings.length} readings. A fit needs at least ${FEWEST_FOR_FIT}, better 20 or more.`] };
+  }
+  try {
+    const fit = fitOf(readings, state, closed, choice.particles);
+    return { ...base, lines: withModel(lines, fit), fit, notes: doubtsOf(readings, state) };
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return { ...base, lines, notes: [`The model cannot follow these readings: ${error.message}.`] };
+  }
+}
+
+function fitOf(readings: readonly ClassReading[], state: State, closed: ValveClosed | undefined, particles: string | undefined): VesselFit {
+  const { start, vessel, thermometer } = runSetting(state);
+  const nuclei = state.particles.find(({ id }) => id === particles);
+  return fitVessel(readings.map(({ time, gauge, thermometer: shown }) => ({ time, gauge, thermometer: shown })), {
+    start,
+    roomPressure: state.roomPressure,
+    vessel: { ...(vessel?.wallTemperature === undefined ? {} : { wallTemperature: vessel.wallTemperature }), ...(vessel?.walls === undefined ? {} : { walls: vessel.walls }) },
+    ...(nuclei === undefined ? {} : { nuclei: { number: nuclei.number, dryDiameter: nuclei.dryDiameter, kappa: nuclei.kappa } }),
+    ...(thermometer?.wallShare === undefined ? {} : { wallShare: thermometer.wallShare }),
+    ...(closed === undefined ? {} : { holds: [closed] }),
+  });
+}
+
+function withModel(lines: readonly ComparedReading[], fit: VesselFit): ComparedReading[] {
+  return lines.map((line, i) => {
+    const { thermometer: residual, pressure } = fit.residuals[i]!;
+    return { ...line, residual, model: line.thermometer - residual, ...(pressure === undefined ? {} : { gaugeModel: line.gauge - pressure }) };
+  });
+}
+
+function doubtsOf(readings: readonly ClassReading[], state: State): string[] {
+  const begun = Math.abs(readings[0]!.gauge - (state.startPressure - state.roomPressure)) > LARGEST_START;
+  return begun ? ['The first reading is far from where the vessel starts. Read once before pumping, with all at rest: the model begins there.'] : [];
+}
+
+/**
+ * Where the gauge says that valve and pump were left alone: the longest stretch of readings, away from the
+ * room's pressure, over which it moves slowly and not farther away.
+ */
+export function valveClosed(readings: readonly ClassReading[]): ValveClosed | undefined {
+  const farthest = Math.max(0, ...readings.map(({ gauge }) => Math.abs(gauge)));
+  const slopes = readings.slice(1).map(({ time, gauge }, i) => (Math.abs(gauge) - Math.abs(readings[i]!.gauge)) / (time - readings[i]!.time));
+  const fastest = Math.max(0, ...slopes.map(Math.abs));
+  const still = slopes.map((slope, i) => Math.min(Math.abs(readings[i]!.gauge), Math.abs(readings[i + 1]!.gauge)) > NEAR_ROOM * farthest && slope < 0.1 * fastest && slope > -SLOW * fastest);
+  let best: readonly [number, number] = [0, 0];
+  let begin = 0;
+  still.forEach((isStill, i) => {
+    if (!isStill) begin = i + 1;
+    else if (i + 1 - begin > best[1] - best[0]) best = [begin, i + 1];
+  });
+  const [from, to] = best;
+  return to - from + 1 < FEWEST_IN_HOLD ? undefined : { from: readings[from]!.time, to: readings[to]!.time };
+}
+
+/** How long before pumping a record begins, and after it goes on, s. */
+const BEFORE = 10;
+const AFTER = 150;
+const EVERY = 5;
+
+/** What gauge and thermometer of the kit's own apparatus will show in the clean run, read every five seconds. */
+export function expectedReadings(conditions: Conditions): ClassReading[] {
+  const state = stateOf(conditions);
+  const to = pressureAfter(state, state.plannedDrop);
+  const duration = pumpingTime(state, state.startPressure, to);
+  const { series } = simulateRun({
+    ...runSetting(state),
+    events: [{ kind: 'hold', duration: BEFORE }, { kind: 'pump', to, duration }, { kind: 'hold', duration: AFTER }],
+    interval: EVERY,
+  });
+  return series.map(({ time, gauge, thermometerReading }) => ({ time, gauge, thermometer: thermometerReading }));
+}

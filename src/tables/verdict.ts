@@ -1,0 +1,112 @@
+/** Will it work here? What a room and an apparatus let happen, and where it ends. */
+import { clear, onset, pressureAfter } from './air.ts';
+import { answered } from './answered.ts';
+import { cloudAt, depthAcross, isSeen } from './cloud.ts';
+import { stateOf, type Conditions, type State } from './conditions.ts';
+import { pumpedAndWatched, timeToDrop, strokesToDrop } from './vessel-run.ts';
+
+/** What stands in the way, the gravest first. */
+export type Obstacle = 'rating' | 'gauge' | 'pump' | 'dry' | 'shallow' | 'frozen' | 'unseen';
+
+/** Pressure drops and differences in Pa, below the start; null where there is no answer. */
+export interface Verdict {
+  readonly works: boolean;
+  readonly obstacles: readonly Obstacle[];
+  readonly drop: number;
+  /** Drop at which the air becomes saturated. */
+  readonly onsetDrop: number | null;
+  /** Smallest drop at which the cloud is seen. */
+  readonly seenDrop: number | null;
+  /** Deepest drop that rating, gauge and pump all allow. */
+  readonly deepestDrop: number;
+  /** What the gauge then shows. */
+  readonly gauge: number;
+  /** Left before the rating; negative beyond it. */
+  readonly ratingMargin: number;
+  readonly lowestRated: number;
+  readonly strokes: number | null;
+  readonly seconds: number | null;
+  /** Fall of the air at the planned drop without droplets, of the thermometer as pumping ends and at most, K. */
+  readonly airFall: number | null;
+  readonly thermometerFall: number | null;
+  readonly thermometerLargestFall: number | null;
+  /** A humidity of the vessel with which the planned drop would do, where the air is too dry. */
+  readonly neededHumidity: number | null;
+}
+
+/** Steps of a search for a drop: finer than a gauge is read. */
+const SEARCHES = 9;
+/** A pump takes ever longer toward its end: this far above it, it still gets anywhere. */
+const ABOVE_PUMP_END = 1.05;
+const DAMPEST = 0.99;
+
+/** What the conditions let happen at their planned drop. */
+export function verdictOn(conditions: Conditions): Verdict {
+  const state = stateOf(conditions);
+  const { apparatus: { vessel, gauge }, plannedDrop: drop, startPressure, roomPressure } = state;
+  const above = startPressure - roomPressure;
+  const reading = above - drop;
+  const pumpDrop = deepestOfSource(state);
+  const deepestDrop = Math.min(above - vessel.lowestGauge, above - gauge.lowestGauge, pumpDrop);
+  const onsetDrop = answered(() => startPressure - onset(state).pressure);
+  const seenDrop = onsetDrop === null || onsetDrop > deepestDrop ? null : firstSeen(state, onsetDrop, deepestDrop);
+  const frozen = onsetDrop !== null && onsetDrop < drop && answered(() => cloudAt(state, drop, undefined, undefined).waterContent) === null;
+  const within = drop <= pumpDrop;
+  const obstacles = ([
+    ['rating', reading < vessel.lowestGauge || above > vessel.highestGauge],
+    ['gauge', reading < gauge.lowestGauge || above > gauge.highestGauge],
+    ['pump', !within],
+    ['dry', onsetDrop === null || onsetDrop > deepestDrop],
+    ['shallow', onsetDrop !== null && onsetDrop <= deepestDrop && seenDrop !== null && drop < seenDrop],
+    ['frozen', frozen],
+    ['unseen', onsetDrop !== null && onsetDrop <= deepestDrop && seenDrop === null && !frozen],
+  ] as const).flatMap(([obstacle, stands]) => (stands ? [obstacle] : []));
+  return {
+    works: obstacles.length === 0, obstacles, drop, onsetDrop, seenDrop, deepestDrop, gauge: reading,
+    ratingMargin: reading - vessel.lowestGauge, lowestRated: vessel.lowestGauge,
+    strokes: within && state.apparatus.source.kind === 'stroke-pump' ? answered(() => strokesToDrop(state, drop)) : null,
+    seconds: within ? answered(() => timeToDrop(state, drop)) : null,
+    airFall: answered(() => state.startTemperature - clear(state, drop).temperature),
+    thermometerFall: within ? answered(() => state.startTemperature - pumpedAndWatched(state, drop).end.thermometerReading) : null,
+    thermometerLargestFall: within ? answered(() => state.startTemperature - pumpedAndWatched(state, drop).lowest.thermometerReading) : null,
+    neededHumidity: onsetDrop === null || onsetDrop > drop ? humidityFor(state) : null,
+  };
+}
+
+/** How far the source brings the pressure down, Pa below the start. */
+function deepestOfSource({ apparatus: { source, vessel }, startPressure, roomPressure }: State): number {
+  switch (source.kind) {
+    case 'stroke-pump': case 'steady-pump': return startPressure - ABOVE_PUMP_END * source.ultimatePressure;
+    // A bottle squeezed and let go: its air has been at a higher pressure by its share of the volume.
+    case 'squeeze': return startPressure * (source.volumeChange / vessel.volume);
+    case 'pressurise': return startPressure - roomPressure;
+  }
+}
+
+const seenAt = (state: State, drop: number): boolean =>
+  answered(() => {
+    const { waterContent, diameter } = cloudAt(state, drop, undefined, undefined);
+    return isSeen(state, depthAcross(state, waterContent, diameter));
+  }) ?? false;
+
+/** The smallest drop, between where the air becomes saturated and the deepest, at which a cloud is seen; by halving, which the first visible cloud allows. */
+function firstSeen(state: State, from: number, deepest: number): number | null {
+  const furthest = [deepest, (from + deepest) / 2, Math.min(deepest, Math.max(state.plannedDrop, from))].find((drop) => seenAt(state, drop));
+  if (furthest === undefined) return null;
+  let [low, high] = [from, furthest];
+  for (let i = 0; i < SEARCHES; i++) {
+    const middle = (low + high) / 2;
+    if (seenAt(state, middle)) high = middle;
+    else low = middle;
+  }
+  return high;
+}
+
+/** The lowest humidity, to a whole percent, whose air is saturated at half of the planned drop; null where even moist air is not. */
+function humidityFor(state: State): number | null {
+  for (let percent = 1; percent <= 100 * DAMPEST; percent++) {
+    const damp: State = { ...state, startHumidity: percent / 100 };
+    if ((answered(() => onset(damp).pressure) ?? 0) >= pressureAfter(damp, state.plannedDrop / 2)) return percent / 100;
+  }
+  return null;
+}
