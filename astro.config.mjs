@@ -1,5 +1,5 @@
+import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
-import { withoutTables } from './src/layouts/lean-font.ts';
 
 /** Families of the formula fonts that lessons can use; the others are left out of the site. */
 const MATH_FAMILIES = /KaTeX_(Main-(Regular|Bold|Italic)|Math-Italic|Size[1-4]-Regular|AMS-Regular)\.woff2/;
@@ -16,31 +16,16 @@ const leanMathFonts = {
   },
 };
 
-/** What the two typefaces can do without: the serif stands at one weight, the labels need no kerning. */
-const UNUSED_TABLES = [
-  { file: /source-serif/, tables: ['fvar', 'gvar', 'avar', 'HVAR', 'STAT', 'BASE'] },
-  { file: /ibm-plex/, tables: ['GPOS', 'GSUB', 'GDEF', 'STAT'] },
-];
-
-/** Text fonts without the tables that no page uses: half their size. */
-const leanTextFonts = {
-  name: 'lean-text-fonts',
-  generateBundle(/** @type {unknown} */ _, /** @type {Record<string, { type: string, source?: string | Uint8Array }>} */ bundle) {
-    for (const [name, file] of Object.entries(bundle)) {
-      const lean = name.endsWith('.woff2') ? UNUSED_TABLES.find((entry) => entry.file.test(name)) : undefined;
-      if (lean && file.source instanceof Uint8Array) file.source = withoutTables(file.source, lean.tables);
-    }
-  },
-};
-
 export default defineConfig({
   output: 'static',
   trailingSlash: 'always',
   compressHTML: true,
   build: { format: 'directory', inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
+  // The guide's own prose. Highlighting would put styles into its pages.
+  integrations: [mdx({ syntaxHighlight: false })],
   vite: {
-    plugins: [leanMathFonts, leanTextFonts],
+    plugins: [leanMathFonts],
     build: { assetsInlineLimit: 0, cssMinify: 'esbuild' },
   },
 });

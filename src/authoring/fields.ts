@@ -35,7 +35,7 @@ export function quantity<D extends Dimension>(dimension: D, range?: Range): z.Zo
   return written(
     within(read as (text: string) => Reading<WrittenQuantity<D>>, range, (text) => parseQuantity(text, dimension)),
     dimension,
-  );
+  ).meta(quantityForm(dimension, range));
 }
 
 /** An absolute pressure whose name says so: the word `absolute` may be left out. */
@@ -54,7 +54,7 @@ export function absolutePressure(range?: Range): z.ZodType<WrittenQuantity<'pres
   return written(
     within(read, range, (text) => parseQuantity(text, 'pressure')),
     'pressure',
-  );
+  ).meta({ ...quantityForm('pressure', range), form: `An absolute pressure with its unit${limits(range)}.` });
 }
 
 /** A pressure that must say `gauge` or `absolute`; one of them alone if `only` names it. */
@@ -83,14 +83,22 @@ export function level(only?: PressureLevel['reference']): z.ZodType<PressureLeve
     }
     return reading;
   };
-  return written(read, 'pressure', '-70 kPa gauge');
+  return written(read, 'pressure', '-70 kPa gauge').meta({
+    type: 'string',
+    form: `A pressure with its unit and the word ${only ?? 'gauge or absolute'}${only === 'absolute' ? '' : '; gauge readings below the room are negative'}.`,
+    examples: [only === 'absolute' ? '150 hPa absolute' : only === 'gauge' ? '40 kPa gauge' : '-70 kPa gauge'],
+  });
 }
 
 /** A quantity of any dimension; a shared symbol such as `K` means a difference if `difference`. */
 export function anyQuantity(difference = false): z.ZodType<WrittenQuantity> {
   const rest = DIMENSIONS.filter((dimension) => dimension !== 'temperature' && dimension !== 'temperatureDifference');
   const first: Dimension[] = difference ? ['temperatureDifference'] : ['temperature', 'temperatureDifference'];
-  return written((text) => parseQuantity<Dimension>(text, ...first, ...rest), first[0] ?? 'temperature');
+  return written((text) => parseQuantity<Dimension>(text, ...first, ...rest), first[0] ?? 'temperature').meta({
+    type: 'string',
+    form: 'A number with its unit.',
+    examples: [exampleOf(first[0] ?? 'temperature')],
+  });
 }
 
 /**
@@ -137,6 +145,11 @@ export function count(low: number, high: number): z.ZodType<number> {
       instead: 'write such a number, without a unit',
     });
     return z.NEVER;
+  }).meta({
+    type: ['integer', 'string'],
+    minimum: low,
+    maximum: high,
+    form: `A whole number from ${low} to ${high}, without a unit.`,
   }) as z.ZodType<number>;
 }
 
@@ -152,7 +165,7 @@ export function number(low: number, high: number): z.ZodType<number> {
       instead: 'write such a number, without a unit',
     });
     return z.NEVER;
-  }) as z.ZodType<number>;
+  }).meta({ type: 'number', minimum: low, maximum: high, form: `A number from ${low} to ${high}, without a unit.` }) as z.ZodType<number>;
 }
 
 /** Text that says something, within a length. */
@@ -163,8 +176,33 @@ export const name = (): z.ZodString => z.string().regex(NAME).max(64);
 
 /** The name of something defined elsewhere. */
 export function reference(to: ReferenceKind): z.ZodString {
-  return z.string().trim().min(1).max(100).register(REFERENCES, { to });
+  return z.string().trim().min(1).max(100).meta({ form: REFERENCE_FORMS[to] }).register(REFERENCES, { to });
 }
+
+/** How each kind of reference is written, for editors. */
+const REFERENCE_FORMS: Readonly<Record<ReferenceKind, string>> = {
+  room: 'The name of a file in rooms/, without its ending.',
+  apparatus: 'The name of a file in apparatus/, without its ending.',
+  particles: 'The name of a file in particles/, without its ending.',
+  hazard: 'The name of a file in hazards/, without its ending.',
+  misconception: 'The name of a file in misconceptions/, without its ending.',
+  source: 'The id of an item in sources.yaml.',
+  standard: 'The code of a statement in a file of standards/.',
+  question: 'The name of a file in questions/ of this kit, without its ending.',
+  objective: 'The id of an objective in kit.yaml.',
+  picture: 'The name of a picture beside the sheets of this kit.',
+};
+
+/** How a quantity is written, for editors: the `form` follows what the field says of itself. */
+function quantityForm(dimension: Dimension, range?: Range): z.core.GlobalMeta & { form: string } {
+  const words = dimensionInWords(dimension);
+  const form = `${words.charAt(0).toUpperCase()}${words.slice(1)} with its unit${limits(range)}.`;
+  const usual = exampleOf(dimension);
+  const fits = 'quantity' in within((text) => parseQuantity(text, dimension), range, (text) => parseQuantity(text, dimension))(usual);
+  return { type: 'string', form, examples: [fits ? usual : (range?.[1] ?? usual)] };
+}
+
+const limits = (range: Range | undefined): string => (range === undefined ? '' : `, from ${range[0]} to ${range[1]}`);
 
 /** Gives a refinement's issue its own code and cure. */
 export function report(

@@ -1,24 +1,32 @@
 /** `npm run build`: every gate, then the whole site, put in place only when complete. */
 import { parseArgs } from 'node:util';
-import { foldersFrom } from './folders.ts';
+import type { Book } from '../sheets/index.ts';
+import { foldersFrom, type Folders } from './folders.ts';
+import { PAPERS, paperNamed, printer, printSheets, type Paper } from './pdf.ts';
 import { readBook } from './read-book.ts';
 import { describeFindings } from './report.ts';
-import { runCommand } from './run-command.ts';
+import { runCommand, UsageError } from './run-command.ts';
 import { buildSite } from './site-builder.ts';
 
-const HELP = `npm run build
+const HELP = `npm run build [-- --pdf [--paper letter]]
 
 Checks the content folder, then builds the public site and, beside it, the teachers' folder.
 On any finding nothing is published and the last good site stays.
 
-  --help   prints this
+  --pdf          afterwards prints the sheets of every kit, in both folders, to PDF files beside the
+                 kit's page; needs Chromium or Chrome on this machine
+  --paper PAPER  a4 (as it is without) or letter, for --pdf
+  --help         prints this
 
 LAPSEBOOK_CONTENT=DIR builds another content folder; LAPSEBOOK_OUT=DIR writes the site there
 and the teachers' folder to DIR-teachers.
+CHROMIUM_PATH names the browser for --pdf where it is not found by itself.
 Exit code: 0 built, 1 findings, 2 the command could not be carried out.`;
 
 await runCommand(HELP, async (args) => {
-  parseArgs({ args, options: {} });
+  const { values } = parseArgs({ args, options: { pdf: { type: 'boolean' }, paper: { type: 'string' } } });
+  if (values.paper !== undefined && values.pdf !== true) throw new UsageError('--paper is for --pdf; write both');
+  const paper = paperNamed(values.paper ?? 'a4');
   const folders = foldersFrom(process.env);
   const started = performance.now();
   const result = await readBook(folders.content);
@@ -31,5 +39,18 @@ await runCommand(HELP, async (args) => {
   console.log(`${pages} pages in ${((performance.now() - started) / 1000).toFixed(1)} s`);
   console.log(`  site               ${folders.site}`);
   console.log(`  for teachers only  ${folders.teachers}`);
-  return 0;
+  return values.pdf === true ? printBoth(result.book, folders, paper) : 0;
 });
+
+async function printBoth(book: Book, { site, teachers }: Folders, paper: Paper): Promise<number> {
+  const found = printer();
+  if ('missing' in found) {
+    console.error(`The site is built, but no PDF is made. ${found.missing}`);
+    return 2;
+  }
+  for (const folder of [site, teachers]) {
+    console.log(`printing on ${PAPERS[paper]} in ${folder} …`);
+    await printSheets(book, folder, { chromium: found.path, paper, onFile: (path) => console.log(`  ${path}`) });
+  }
+  return 0;
+}

@@ -6,7 +6,10 @@ import { relativeAssets } from '../layouts/links.ts';
 import { ENGINE_VERSION } from '../physics/index.ts';
 import type { Book } from '../sheets/index.ts';
 import type { Folders } from './folders.ts';
+import { leanFonts } from './lean-fonts.ts';
+import { packKits, publish } from './offline-pack.ts';
 import { UsageError } from './run-command.ts';
+import { bundleScripts } from './scripts.ts';
 
 /** Says that a folder was made here and may be replaced. */
 const MARK = 'build.json';
@@ -22,7 +25,7 @@ export interface BuiltSite {
  * leaves the last good site standing.
  * @throws UsageError if a folder in the way was not made here
  */
-export async function buildSite(book: Book, { root, site, teachers }: Folders): Promise<BuiltSite> {
+export async function buildSite(book: Book, { root, content, site, teachers }: Folders): Promise<BuiltSite> {
   for (const folder of [site, teachers]) await refuseForeign(folder);
   const workshop = `${site}.building-${process.pid}`;
   await rm(workshop, { recursive: true, force: true });
@@ -33,9 +36,13 @@ export async function buildSite(book: Book, { root, site, teachers }: Folders): 
     process.chdir(root);
     (globalThis as { lapsebook?: Book }).lapsebook = book;
     await build({ root, outDir: made, cacheDir: join(workshop, 'cache'), logLevel: 'error', site: book.address });
+    await bundleScripts(root, made);
     const pack = join(workshop, TEACHERS);
     await divide(made, pack);
+    for (const folder of [made, pack]) await leanFonts(folder, ASSETS);
     const pages = (await finish(made)) + (await finish(pack));
+    for (const folder of [made, pack]) await packKits(book, { folder, teachers: folder === pack, content });
+    await publish(book, root, made);
     await replace(site, made, workshop);
     await replace(teachers, pack, workshop);
     return { pages };

@@ -12,6 +12,9 @@ export const editionText = (kit: KitView): string => (kit.draft ? 'Draft, not an
 /** The whole address of a page, or the folder where the site has no address yet. */
 export const fullAddress = (book: Book, path: string): string => `${book.address.replace(/\/$/, '')}${path}`.replace(/^https?:\/\//, '');
 
+/** The permanent address of a page; undefined where the site has none. */
+export const permanentAddress = (book: Book, path: string): string | undefined => (/^https?:\/\//.test(book.address) ? `${book.address.replace(/\/$/, '')}${path}` : undefined);
+
 /** The name of the printed page that belongs to a sheet. */
 export const pageName = (slug: string): string => `sheet-${slug === '' ? 'kit' : slug}`;
 

@@ -16,6 +16,9 @@ export const SHEETS = [
   { slug: 'numbers', name: 'Numbers', about: 'Every table and figure, with its conditions, its formula and its sources.' },
   { slug: 'questions', name: 'Questions', about: 'By level, for the class or for a paper.' },
   { slug: 'safety', name: 'Safety', about: 'Hazards, controls, what to do if; a form to sign.' },
+  { slug: 'board', name: 'Board', about: 'For the projector: one step or question at a time, the prediction before the number.' },
+  { slug: 'readings', name: 'Readings', about: 'The class’s own readings against the model: enter, paste or load them.' },
+  { slug: 'booklet', name: 'Booklet', about: 'The whole kit in one document, to print.' },
 ] as const satisfies readonly SheetName[];
 
 export type SheetSlug = (typeof SHEETS)[number]['slug'];

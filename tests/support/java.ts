@@ -1,6 +1,7 @@
 /** Java, which the Nu HTML checker runs on. It is optional: without it that check is skipped and counted so. */
 import { join } from 'node:path';
-import { inSearchPath, installOnDebian, mayBeRun } from './system-packages.ts';
+import { inSearchPath, mayBeRun } from '../../src/commands/chromium.ts';
+import { installOnDebian } from './system-packages.ts';
 
 /** Where Java is: JAVA_HOME or the search path. */
 export function findJava(): string | undefined {

@@ -210,6 +210,10 @@ const uncertaintyCases: PhysicsCases = {
   triangular: once(() => physics.triangular(0.05)),
   propagate: once(() => physics.propagate(model, uncertain, { probability: 0.99 })),
   propagateMonteCarlo: once(() => physics.propagateMonteCarlo(model, uncertain, { seed: 11, trials: 5000 })),
+  randomSource: once(() => {
+    const { uniform, normal, student } = physics.randomSource(20261125, 'parity');
+    return [uniform(), normal(), student(1), student(7), student(1e5), normal()];
+  }),
   roundToUncertainty: once(() => physics.roundToUncertainty(83214.7, 136)),
 };
 

@@ -4,13 +4,25 @@ import { absolutePressure, quantity, report, text } from '../fields.ts';
 
 export const roomSchema = z
   .strictObject({
-    title: text(200),
-    elevation: quantity('length', ['-430 m', '5000 m']).optional(),
-    /** absolute, at the elevation of the room, not reduced to sea level */
-    stationPressure: absolutePressure(['50 kPa', '110 kPa']).optional(),
-    temperature: quantity('temperature', ['-30 °C', '55 °C']),
-    humidity: quantity('fraction', ['0 %', '100 %']),
-    note: text().optional(),
+    title: text(200).meta({ description: 'The room, as readers know it.', examples: ['Room 14, Marrow Bay School'] }),
+    elevation: quantity('length', ['-430 m', '5000 m'])
+      .meta({ description: 'Height of the room above the sea. Give this or stationPressure, not both.', examples: ['120 m'] })
+      .optional(),
+    stationPressure: absolutePressure(['50 kPa', '110 kPa'])
+      .meta({
+        description: 'Pressure in the room by its own barometer, not reduced to sea level. Give this or elevation, not both.',
+        examples: ['985 hPa'],
+      })
+      .optional(),
+    temperature: quantity('temperature', ['-30 °C', '55 °C']).meta({
+      description: 'Temperature of the air in the room.',
+      examples: ['21 °C', '21.0 °C ± 0.3 K'],
+    }),
+    humidity: quantity('fraction', ['0 %', '100 %']).meta({
+      description: 'Relative humidity of the air in the room.',
+      examples: ['45 %', '45 % ± 3 %'],
+    }),
+    note: text().describe('What else a teacher should know of the room.').optional(),
   })
   .check((context) => {
     const { elevation, stationPressure } = context.value;
@@ -28,6 +40,11 @@ export const roomSchema = z
           instead: 'add one: `elevation: 1600 m` or `stationPressure: 835 hPa`',
         } as const);
     report(context, context.value, problem, both ? ['stationPressure'] : []);
+  })
+  .meta({
+    title: 'A room',
+    description: 'The air in which a lesson is held.',
+    oneOf: [{ required: ['elevation'] }, { required: ['stationPressure'] }],
   });
 
 export type Room = z.infer<typeof roomSchema>;

@@ -1,0 +1,6 @@
+/** The simulations, in a script of their own that is fetched when a page first needs one. */
+import { condense } from '../physics/droplets.ts';
+import { particleHistory } from '../physics/particle-history.ts';
+import { simulateRun } from '../physics/run.ts';
+
+(globalThis as { lapsebookSimulations?: object }).lapsebookSimulations = { condense, particleHistory, simulateRun };

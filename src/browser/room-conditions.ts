@@ -1,0 +1,65 @@
+/** A reader's settings put into the conditions of a page. */
+import type { Live } from '../sheets/html/live.ts';
+import type { Apparatus, Conditions, Measured } from '../tables/conditions.ts';
+import { inRoom, pressureAtElevation } from '../tables/room.ts';
+import type { RoomSettings } from './room-settings.ts';
+
+/** A number typed to a whole unit: rectangular distribution, JCGM 100, 4.3.7. */
+const roundedTo = (step: number): number => step / Math.sqrt(12);
+const WHOLE_METER = roundedTo(1);
+/** A barometer read to 0.1 kPa. */
+const BAROMETER = roundedTo(100);
+
+/** How the reader's room is called in the line that says for which room a page is computed. */
+export const YOUR_ROOM = 'your room';
+
+/** The conditions that a page is computed for; the page's own, and the same object, where nothing is set. */
+export function conditionsFor({ conditions, moving }: Live, { values, shape }: RoomSettings): Conditions {
+  if (shape === undefined && Object.keys(values).length === 0) return conditions;
+  const { inputs, elevation } = conditions;
+  const pressure = pressureOf(conditions, values.elevation, values.pressure);
+  const room = inRoom(
+    conditions,
+    {
+      title: YOUR_ROOM,
+      elevation: values.pressure === undefined ? (values.elevation ?? elevation) : undefined,
+      temperature: put(inputs.roomTemperature, values.temperature),
+      pressure,
+      humidity: put(inputs.roomHumidity, values.humidity),
+    },
+    moving,
+  );
+  return {
+    ...room,
+    inputs: { ...room.inputs, startHumidity: put(inputs.startHumidity, values.moisture) },
+    plannedDrop: values.drop ?? conditions.plannedDrop,
+    apparatus: apparatusFor(room.apparatus, { values, shape }),
+  };
+}
+
+/** The reader reads as well as the kit's own instruments do. */
+const put = (own: Measured, value: number | undefined): Measured => (value === undefined ? own : { ...own, value });
+
+function pressureOf({ inputs }: Conditions, elevation: number | undefined, pressure: number | undefined): Measured {
+  if (pressure !== undefined) return { value: pressure, uncertainty: BAROMETER };
+  return elevation === undefined ? inputs.roomPressure : pressureAtElevation({ value: elevation, uncertainty: WHOLE_METER });
+}
+
+function apparatusFor(own: Apparatus, { values, shape = own.vessel.shape }: Pick<RoomSettings, 'values' | 'shape'>): Apparatus {
+  const { vessel, source, thermometer } = own;
+  const volume = values.volume ?? vessel.volume;
+  const diameter = shape === 'sphere' && shape !== vessel.shape && values.diameter === undefined ? Math.cbrt((6 * volume) / Math.PI) : (values.diameter ?? vessel.diameter);
+  const isOwnVessel = volume === vessel.volume && diameter === vessel.diameter && shape === vessel.shape;
+  return {
+    ...own,
+    vessel: {
+      ...vessel, shape, volume, diameter,
+      lowestGauge: values.rating ?? vessel.lowestGauge,
+      // Measured on the kit's own vessel: another one's is estimated.
+      ...(isOwnVessel ? {} : { wallTimeConstant: undefined }),
+    } as Apparatus['vessel'],
+    source: source.kind === 'stroke-pump' ? { ...source, strokeVolume: values.stroke ?? source.strokeVolume }
+      : source.kind === 'steady-pump' ? { ...source, speed: values.pumping ?? source.speed } : source,
+    thermometer: { ...thermometer, timeConstant: values.thermometer ?? thermometer.timeConstant },
+  };
+}

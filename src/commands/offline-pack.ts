@@ -1,0 +1,160 @@
+/** What a built folder gets beside its pages: each kit in one file and as a zip, what search engines and feed readers ask for, and what keeps it on a device. */
+import { existsSync, readFileSync } from 'node:fs';
+import { readdir, readFile, writeFile } from 'node:fs/promises';
+import { join, posix, relative, sep } from 'node:path';
+import { build } from 'esbuild';
+import { parse } from 'yaml';
+import { atomFeed, digestOf, KIT_LIST, kitArchive, licenseAddress, oneFile, publicSource, sitemapXml, webManifest, type ArchiveFile, type Digests, type Edition } from '../exports/index.ts';
+import { kitPath } from '../layouts/links.ts';
+import { permanentAddress } from '../layouts/print.ts';
+import type { Book, KitView } from '../sheets/index.ts';
+
+/** A finished folder: addresses relative, fonts as they stay. */
+export interface PackedFolder {
+  readonly folder: string;
+  readonly teachers: boolean;
+  /** The content folder that it was made from. */
+  readonly content: string;
+}
+
+/** Each kit in one file and as a zip. After a print they are packed again, with it. */
+export async function packKits(book: Book, packed: PackedFolder): Promise<void> {
+  for (const kit of book.kits) {
+    const place = join(packed.folder, kitPath(kit));
+    const page = kitInOneFile(book, kit, packed);
+    await writeFile(join(place, `${kit.id}.html`), page);
+    await writeFile(join(place, `${kit.id}.zip`), kitArchive(await filesOfKit(book, kit, packed, page)));
+  }
+}
+
+/** What only the public site has: its pages listed, its news, and its keeping on devices. To be called last. */
+export async function publish(book: Book, root: string, folder: string): Promise<void> {
+  const site = permanentAddress(book, '/');
+  if (site !== undefined) {
+    const pages = (await filesBelow(folder)).filter((path) => path.endsWith('index.html'));
+    await writeFile(join(folder, 'sitemap.xml'), sitemapXml(pages.map((path) => `${site}${path.replace(/index\.html$/, '')}`)));
+    await writeFile(join(folder, 'feed.xml'), atomFeed(book, site, (kit) => `${site}${kitPath(kit).slice(1)}`));
+  }
+  await writeFile(join(folder, 'manifest.webmanifest'), webManifest(book));
+  await bundle(root, folder, 'offline', {});
+  await bundle(root, folder, 'service-worker', { EDITION: JSON.stringify(await editionOf(book, folder)) });
+}
+
+function kitInOneFile(book: Book, kit: KitView, { folder, teachers }: PackedFolder): string {
+  const here = kitPath(kit, 'booklet');
+  return oneFile(readFileSync(join(folder, here, 'index.html'), 'utf8'), {
+    read: (address) => {
+      const file = join(folder, posix.join(here, address));
+      return existsSync(file) ? readFileSync(file) : undefined;
+    },
+    absolute: (address) => {
+      const page = teachers ? undefined : permanentAddress(book, here);
+      return page === undefined ? undefined : new URL(address, page).href;
+    },
+    title: `${kit.draft ? 'Draft. ' : ''}In one file: ${kit.title} · ${book.school}${teachers ? ' · Teachers’ edition' : ''}`,
+    without: ['offline.js'],
+  });
+}
+
+async function filesOfKit(book: Book, kit: KitView, packed: PackedFolder, page: string): Promise<ArchiveFile[]> {
+  const place = join(packed.folder, kitPath(kit));
+  const prints = (await readdir(place)).filter((name) => name.endsWith('.pdf'));
+  const text = await sourcesOfKit(kit, packed, packed.teachers || book.answers === 'public');
+  return [
+    { path: `${kit.id}.html`, data: page },
+    { path: 'tables.json', data: kit.tablesJson },
+    { path: 'LICENSE.txt', data: licenseText(book, kit) },
+    ...(await Promise.all(prints.map(async (name) => ({ path: name, data: await readFile(join(place, name)) })))),
+    ...text,
+  ];
+}
+
+function licenseText(book: Book, kit: KitView): string {
+  const address = permanentAddress(book, kitPath(kit));
+  return [`${kit.title}, ${kit.draft ? 'draft' : `edition ${kit.version}`}`, book.school, address, '', `License: ${book.license}`, licenseAddress(book.license)]
+    .filter((line) => line !== undefined)
+    .join('\n')
+    .concat('\n');
+}
+
+/** Fields of kit.yaml that name files beside the kits. */
+interface Named {
+  readonly room?: string;
+  readonly apparatus: string;
+  readonly particles: readonly string[];
+  readonly hazards: readonly string[];
+}
+
+/** The kit's own files and the shared ones that it names, under `content/`; for the public without answers. */
+async function sourcesOfKit(kit: KitView, { content }: PackedFolder, answers: boolean): Promise<ArchiveFile[]> {
+  const edition = join(content, 'editions', kit.id, kit.version);
+  const source = kit.draft || !existsSync(edition) ? content : edition;
+  const own = join('kits', kit.id);
+  if (!existsSync(join(source, own, 'kit.yaml'))) return [];
+  const named = parse(await readFile(join(source, own, 'kit.yaml'), 'utf8')) as Named;
+  const shared = [
+    'sources.yaml',
+    `apparatus/${named.apparatus}.yaml`,
+    ...(named.room === undefined ? [] : [`rooms/${named.room}.yaml`]),
+    ...named.particles.map((name) => `particles/${name}.yaml`),
+    ...named.hazards.map((name) => `hazards/${name}.mdx`),
+  ];
+  const paths = [...shared, ...(await filesBelow(join(source, own))).map((path) => `kits/${kit.id}/${path}`)].filter((path) => existsSync(join(source, path)));
+  const files = await Promise.all(paths.map(async (path) => ({ path: `content/${path}`, data: await sourceFile(join(source, path), path, answers) })));
+  return files.flatMap(({ path, data }) => (data === undefined ? [] : [{ path, data }]));
+}
+
+/** Undefined where the public may not have it. */
+async function sourceFile(file: string, path: string, answers: boolean): Promise<Uint8Array | string | undefined> {
+  if (answers) return readFile(file);
+  if (path.includes('/questions/')) return undefined;
+  return path.endsWith('.mdx') ? publicSource(await readFile(file, 'utf8')) : readFile(file);
+}
+
+/** Kinds of files that a page shows; what is there to be taken away is not kept on a device. */
+const SHOWN = /\.(?:html|css|js|json|svg|png|jpe?g|webp|woff2|webmanifest)$/;
+/** What the site's own machinery or its makers need. */
+const NOT_KEPT = /^(?:build\.json$|service-worker\.js$|checks\/|contribute\/)/;
+
+async function editionOf(book: Book, folder: string): Promise<Edition> {
+  const paths = (await filesBelow(folder)).filter((path) => SHOWN.test(path) && !NOT_KEPT.test(path));
+  const kits: Record<string, string> = {};
+  for (const kit of book.kits) {
+    const place = kitPath(kit).slice(1);
+    const own = paths.filter((path) => path === `kits/${kit.id}/index.html` || path.startsWith(place) && path !== `${place}${kit.id}.html`);
+    const list = `${JSON.stringify(await digestsOf(folder, own))}\n`;
+    await writeFile(join(folder, place, KIT_LIST), list);
+    kits[place] = await digestOf(new TextEncoder().encode(list));
+  }
+  const shell = await digestsOf(folder, paths.filter((path) => !path.startsWith('kits/')));
+  return { digest: await digestOf(new TextEncoder().encode(JSON.stringify({ shell, kits }))), shell, kits };
+}
+
+async function digestsOf(folder: string, paths: readonly string[]): Promise<Digests> {
+  const entries = await Promise.all(paths.map(async (path) => [path, await digestOf(await readFile(join(folder, path)))] as const));
+  return Object.fromEntries(entries);
+}
+
+/** Paths of all files below a folder, with `/`, in order. */
+async function filesBelow(folder: string): Promise<string[]> {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  return entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/'))
+    .sort();
+}
+
+async function bundle(root: string, folder: string, name: string, define: Record<string, string>): Promise<void> {
+  await build({
+    entryPoints: [join(root, 'src', 'browser', `${name}.ts`)],
+    outfile: join(folder, `${name}.js`),
+    bundle: true,
+    format: 'iife',
+    target: 'es2020',
+    minify: true,
+    charset: 'utf8',
+    define,
+    legalComments: 'none',
+    logLevel: 'error',
+  });
+}

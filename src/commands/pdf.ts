@@ -1,0 +1,72 @@
+/** Sheets on paper as files: a built site printed with the machine's Chromium. */
+import { writeFile } from 'node:fs/promises';
+import type { AddressInfo } from 'node:net';
+import { join } from 'node:path';
+import { kitPath } from '../layouts/links.ts';
+import type { Book, KitView } from '../sheets/index.ts';
+import { CHROMIUM_ADVICE, chromiumPath, launchChromium } from './chromium.ts';
+import { UsageError } from './run-command.ts';
+import { staticServer } from './static-server.ts';
+
+/** Papers by the names that --paper takes. */
+export const PAPERS = { a4: 'A4', letter: 'Letter' } as const;
+export type Paper = keyof typeof PAPERS;
+
+/** Sheets that are handed out on paper. */
+export const PRINTED_SHEETS = ['run', 'student', 'numbers', 'safety', 'questions', 'booklet'] as const;
+
+/** @throws UsageError if there is no such paper */
+export function paperNamed(name: string): Paper {
+  const paper = (Object.keys(PAPERS) as Paper[]).find((known) => known === name.toLowerCase());
+  if (paper === undefined) throw new UsageError(`${name} is no paper that is known here; write --paper a4 or --paper letter`);
+  return paper;
+}
+
+export interface Printing {
+  /** Path of the browser, from {@link printer}. */
+  readonly chromium: string;
+  readonly paper: Paper;
+  /** Is told each file as it is written, its path from the folder. */
+  readonly onFile: (path: string) => void;
+}
+
+/**
+ * Prints the sheets of every kit in a built folder, each beside the kit's own page.
+ * @param folder - the public site or the teachers' folder
+ * @returns how many files were written
+ */
+export async function printSheets(book: Book, folder: string, { chromium, paper, onFile }: Printing): Promise<number> {
+  const browser = await launchChromium(chromium);
+  const { server } = staticServer(folder);
+  try {
+    await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+    const origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+    const page = await browser.newPage();
+    let files = 0;
+    for (const { kit, sheet } of book.kits.flatMap((one) => PRINTED_SHEETS.map((name) => ({ kit: one, sheet: name })))) {
+      await page.goto(`${origin}${kitPath(kit, sheet)}index.html`, { waitUntil: 'load' });
+      const bytes = await page.pdf({ format: PAPERS[paper], tagged: true, outline: true });
+      const path = fileOf(kit, sheet);
+      await writeFile(join(folder, path), bytes);
+      onFile(path);
+      files += 1;
+    }
+    return files;
+  } finally {
+    await browser.close();
+    server.close().closeAllConnections();
+  }
+}
+
+const fileOf = (kit: KitView, sheet: string): string => `${kitPath(kit).slice(1)}${sheet}.pdf`;
+
+/** The browser that prints, or a sentence on why there is none. */
+export function printer(): { readonly path: string } | { readonly missing: string } {
+  try {
+    const path = chromiumPath();
+    return path === undefined ? { missing: `There is no Chromium on this machine. ${CHROMIUM_ADVICE}` } : { path };
+  } catch (error) {
+    if (error instanceof Error) return { missing: error.message };
+    throw error;
+  }
+}

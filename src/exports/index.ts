@@ -1,0 +1,13 @@
+/** A book in other forms: for machines, for search, for a disk. */
+export { atomFeed } from './feed.ts';
+export { kitArchive, publicSource, type ArchiveFile } from './kit-archive.ts';
+export { learningResource, scriptData, type KitPlaces } from './learning-resource.ts';
+export { licenseAddress } from './license.ts';
+export { digestOf, KIT_LIST, type Digests, type Edition } from './offline-edition.ts';
+export { oneFile, type OneFileSources } from './one-file.ts';
+export { plainText } from './plain-text.ts';
+export { searchDocuments, type KitPath } from './search-documents.ts';
+export type { SearchDocument } from './search-options.ts';
+export { searchIndexScript } from './search-index.ts';
+export { sitemapXml } from './sitemap.ts';
+export { webManifest } from './web-manifest.ts';

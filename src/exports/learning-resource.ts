@@ -1,0 +1,61 @@
+/** A kit as machines read it: schema.org LearningResource, written as JSON-LD. */
+import type { LearningResource, WithContext } from 'schema-dts';
+import type { Book, KitView } from '../sheets/index.ts';
+import { licenseAddress } from './license.ts';
+import { plainText } from './plain-text.ts';
+
+/** Where a kit and its parts stand: whole addresses. */
+export interface KitPlaces {
+  readonly kit: string;
+  readonly sheets: readonly { readonly name: string; readonly about: string; readonly address: string }[];
+  readonly files: readonly { readonly name: string; readonly format: string; readonly address: string }[];
+  /** The edition that came before this one. */
+  readonly basedOn?: string;
+}
+
+/** What the pages offer to readers, by the words of the schema.org accessibility vocabulary. */
+const ACCESS = {
+  accessMode: ['textual', 'visual'],
+  accessModeSufficient: { '@type': 'ItemList', itemListElement: ['textual'] },
+  accessibilityFeature: ['alternativeText', 'longDescription', 'MathML', 'structuralNavigation', 'tableOfContents', 'highContrastDisplay'],
+  accessibilityHazard: ['noFlashingHazard', 'noMotionSimulationHazard', 'noSoundHazard'],
+} as const;
+
+/** The kit's own description of itself; dates only where it is published. */
+export function learningResource(book: Book, kit: KitView, places: KitPlaces): WithContext<LearningResource> {
+  const school = { '@type': 'EducationalOrganization', name: book.school } as const;
+  const published = kit.draft ? undefined : kit.changes.find(({ version }) => version === kit.version)?.date;
+  const license = licenseAddress(book.license) ?? ({ '@type': 'CreativeWork', name: book.license } as const);
+  return {
+    '@context': 'https://schema.org',
+    '@type': 'LearningResource',
+    '@id': places.kit,
+    url: places.kit,
+    name: kit.title,
+    description: kit.summary,
+    inLanguage: book.language,
+    version: kit.version,
+    creativeWorkStatus: kit.draft ? 'Draft' : 'Published',
+    ...(published === undefined ? {} : { datePublished: published }),
+    ...(places.basedOn === undefined ? {} : { isBasedOn: places.basedOn }),
+    learningResourceType: ['demonstration', 'lesson plan'],
+    educationalLevel: kit.level,
+    typicalAgeRange: kit.ages.replace(/\s*[–—]\s*/g, '-'),
+    timeRequired: `PT${kit.minutes}M`,
+    teaches: kit.objectives.map(({ text }) => text),
+    educationalAlignment: kit.standards.map(({ code, framework, paraphrase, link }) => ({
+      '@type': 'AlignmentObject', educationalFramework: framework, targetName: code, targetDescription: paraphrase, targetUrl: link,
+    })),
+    license,
+    author: school,
+    publisher: school,
+    isAccessibleForFree: true,
+    ...ACCESS,
+    hasPart: places.sheets.map(({ name, about, address }) => ({ '@type': 'LearningResource', name, description: about, url: address })),
+    encoding: places.files.map(({ name, format, address }) => ({ '@type': 'MediaObject', name, encodingFormat: format, contentUrl: address })),
+    citation: kit.sources.map(({ html }) => plainText(html)),
+  };
+}
+
+/** Data as the text of a script element: nothing in it can end the element. */
+export const scriptData = (data: object): string => JSON.stringify(data).replaceAll('<', '\\u003c');

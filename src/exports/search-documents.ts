@@ -1,0 +1,38 @@
+/** What can be found in a book: kits, tables, questions without their answers, hazards, sources. */
+import type { Book, KitView } from '../sheets/index.ts';
+import { plainText } from './plain-text.ts';
+import type { SearchDocument } from './search-options.ts';
+
+/** Longest title that a list shows, in letters. */
+const TITLE_LENGTH = 110;
+
+/** Site path of a kit's page or of one of its sheets, from the root, ending in `/`: "/kits/cloud/draft/run/". */
+export type KitPath = (kit: KitView, sheet?: string) => string;
+
+/** Everything that can be found, in the order of the book. */
+export function searchDocuments(book: Book, pathOf: KitPath): SearchDocument[] {
+  const found: Omit<SearchDocument, 'id'>[] = [...book.kits.flatMap((kit) => ofKit(kit, pathOf)), ...ofBook(book)];
+  return found.map((document, id) => ({ id, ...document }));
+}
+
+function ofKit(kit: KitView, pathOf: KitPath): Omit<SearchDocument, 'id'>[] {
+  const page = (sheet: string, anchor = ''): string => `${pathOf(kit, sheet).slice(1)}index.html${anchor}`;
+  const place = kit.draft ? `${kit.title} (draft)` : `${kit.title} ${kit.version}`;
+  return [
+    { kind: 'kit', title: kit.title, text: [kit.summary, ...kit.objectives.map(({ text }) => text), ...kit.standards.map(({ code }) => code)].join(' '), place: kit.draft ? 'Draft' : kit.version, path: page('') },
+    ...kit.tables.map(({ id, sheet, title }): Omit<SearchDocument, 'id'> => ({ kind: 'table', title, text: '', place, path: page('numbers', `#table-${sheet}-${id}`) })),
+    ...kit.questions.map(({ id, stem }): Omit<SearchDocument, 'id'> => ({ kind: 'question', title: shortened(plainText(stem)), text: plainText(stem), place, path: page('questions', `#question-${id}`) })),
+  ];
+}
+
+function ofBook({ hazards, sources }: Book): Omit<SearchDocument, 'id'>[] {
+  return [
+    ...hazards.map(({ id, title, signal, html }): Omit<SearchDocument, 'id'> => ({ kind: 'hazard', title, text: plainText(html), place: signal, path: `safety/index.html#hazard-${id}` })),
+    ...sources.map(({ id, html }): Omit<SearchDocument, 'id'> => ({ kind: 'source', title: plainText(html), text: '', place: '', path: `sources/index.html#source-${id}` })),
+  ];
+}
+
+/** Ends at a word. */
+function shortened(text: string): string {
+  return text.length <= TITLE_LENGTH ? text : `${text.slice(0, TITLE_LENGTH).replace(/\s\S*$/, '')} …`;
+}

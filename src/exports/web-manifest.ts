@@ -1,0 +1,17 @@
+/** What a device needs to put the site among its programs: W3C Web Application Manifest. */
+import type { Book } from '../sheets/index.ts';
+
+/** Every address is relative: the manifest stands at the site's root, wherever that is. */
+export const webManifest = (book: Book): string =>
+  `${JSON.stringify({
+    name: `Lesson kits · ${book.school}`,
+    short_name: 'Kits',
+    lang: book.language,
+    id: 'index.html',
+    start_url: 'index.html',
+    scope: './',
+    display: 'minimal-ui',
+    background_color: '#ffffff',
+    theme_color: '#ffffff',
+    icons: [{ src: 'mark.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
+  })}\n`;

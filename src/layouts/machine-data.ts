@@ -1,0 +1,38 @@
+/** What a kit's page says to machines. */
+import { learningResource, scriptData } from '../exports/index.ts';
+import type { KitView } from '../sheets/book.ts';
+import { book } from './book.ts';
+import { kitPath } from './links.ts';
+import { permanentAddress } from './print.ts';
+import { SHEETS } from './sheets.ts';
+
+/** The text of a JSON-LD block; undefined where the site has no address, since the data would name nothing. */
+export function kitData(kit: KitView): string | undefined {
+  const address = permanentAddress(book, kitPath(kit));
+  if (address === undefined) return undefined;
+  return scriptData(
+    learningResource(book, kit, {
+      kit: address,
+      sheets: SHEETS.filter(({ slug }) => slug !== '').map(({ slug, name, about }) => ({ name, about, address: `${address}${slug}/` })),
+      files: [
+        { name: 'The kit in one file', format: 'text/html', address: `${address}${kit.id}.html` },
+        { name: 'The kit as a zip', format: 'application/zip', address: `${address}${kit.id}.zip` },
+        { name: 'The numbers of the kit', format: 'application/json', address: `${address}tables.json` },
+      ],
+      basedOn: earlierEdition(kit),
+    }),
+  );
+}
+
+/** The permanent address of the newest edition before this one. */
+function earlierEdition(kit: KitView): string | undefined {
+  const earlier = book.kits.filter((other) => other.id === kit.id && !other.draft && (kit.draft || compareVersions(other.version, kit.version) < 0));
+  const newest = earlier.sort((a, b) => compareVersions(b.version, a.version))[0];
+  return newest && permanentAddress(book, kitPath(newest));
+}
+
+/** By the three numbers of a version. */
+function compareVersions(a: string, b: string): number {
+  const [left, right] = [a, b].map((version) => version.split('.').map(Number));
+  return [0, 1, 2].map((at) => (left?.[at] ?? 0) - (right?.[at] ?? 0)).find((difference) => difference !== 0) ?? 0;
+}

@@ -1,0 +1,79 @@
+/** What a book says to machines: schema.org LearningResource, sitemaps.org 0.9, Atom (RFC 4287), W3C Web Application Manifest. */
+import { beforeAll, describe, expect, it } from 'vitest';
+import { atomFeed, learningResource, licenseAddress, scriptData, sitemapXml, webManifest } from '../../src/exports/index.ts';
+import type { Book, KitView } from '../../src/sheets/index.ts';
+import { ownBook } from './data.ts';
+
+let book: Book;
+let kit: KitView;
+beforeAll(async () => {
+  book = await ownBook();
+  kit = book.kits[0]!;
+});
+
+const PLACES = { kit: 'https://school.example/kits/a/draft/', sheets: [{ name: 'Run sheet', about: 'Steps.', address: 'https://school.example/kits/a/draft/run/' }], files: [] };
+
+describe('the data of a kit', () => {
+  it('names what standards.md asks for, in the forms of schema.org', () => {
+    const data: Record<string, unknown> = { ...learningResource(book, kit, PLACES) };
+    expect(data).toMatchObject({ '@context': 'https://schema.org', '@type': 'LearningResource', '@id': PLACES.kit, version: kit.version, isAccessibleForFree: true });
+    // ISO 8601 duration; schema.org/timeRequired.
+    expect(data.timeRequired).toMatch(/^PT\d+M$/);
+    // schema.org/typicalAgeRange gives "7-9" and "11-" as forms.
+    expect(data.typicalAgeRange).toMatch(/^\d+-\d*$/);
+    expect(data.teaches).toHaveLength(kit.objectives.length);
+    expect(data.citation).toHaveLength(kit.sources.length);
+    expect(data.license).toBe('https://creativecommons.org/licenses/by/4.0/');
+    for (const name of ['learningResourceType', 'educationalLevel', 'author', 'publisher', 'accessMode', 'accessibilityFeature', 'accessibilityHazard', 'hasPart', 'educationalAlignment']) expect(data, name).toHaveProperty(name);
+  });
+
+  it('states a date of publication and an earlier edition only of an edition', () => {
+    expect(learningResource(book, { ...kit, draft: true }, PLACES)).not.toHaveProperty('datePublished');
+    const edition = { ...kit, draft: false, version: '2.0.0', changes: [{ version: '2.0.0', date: '2026-03-01', text: 'New.' }] };
+    expect(learningResource(book, edition, { ...PLACES, basedOn: 'https://school.example/kits/a/1.0.0/' })).toMatchObject({ datePublished: '2026-03-01', isBasedOn: 'https://school.example/kits/a/1.0.0/' });
+  });
+
+  it('cannot end its script element', () => {
+    const text = scriptData({ name: '</script><script>alert(1)</script><!--' });
+    expect(text).not.toContain('<');
+    expect(JSON.parse(text)).toEqual({ name: '</script><script>alert(1)</script><!--' });
+  });
+});
+
+describe('licenses', () => {
+  it.each([
+    ['CC-BY-4.0', 'https://creativecommons.org/licenses/by/4.0/'],
+    ['CC BY 4.0', 'https://creativecommons.org/licenses/by/4.0/'],
+    ['CC-BY-SA-4.0', 'https://creativecommons.org/licenses/by-sa/4.0/'],
+    ['CC BY-NC-SA 4.0', 'https://creativecommons.org/licenses/by-nc-sa/4.0/'],
+    ['CC0-1.0', 'https://creativecommons.org/publicdomain/zero/1.0/'],
+    ['All rights reserved', undefined],
+  ])('%s', (license, address) => expect(licenseAddress(license)).toBe(address));
+});
+
+describe('the feed', () => {
+  const feedOf = (kits: readonly KitView[]): string => atomFeed({ ...book, kits }, 'https://school.example/', ({ id, draft, version }) => `https://school.example/kits/${id}/${draft ? 'draft' : version}/`);
+  const ids = (xml: string): string[] => [...xml.matchAll(/<id>([^<]*)<\/id>/g)].map(([, id = '']) => id);
+
+  it('has one entry for each version of a kit, newest first, at the edition that is of that version', () => {
+    const changes = [{ version: '1.1.0', date: '2026-05-02', text: 'More & better.' }, { version: '1.0.0', date: '2026-02-01', text: 'First.' }];
+    const draft = { ...kit, id: 'a', draft: true, version: '1.1.0', changes };
+    const edition = { ...kit, id: 'a', draft: false, version: '1.0.0', changes: changes.slice(1) };
+    const xml = feedOf([draft, edition]);
+    expect(ids(xml)).toEqual(['https://school.example/', 'https://school.example/kits/a/draft/#version-1.1.0', 'https://school.example/kits/a/1.0.0/#version-1.0.0']);
+    expect(xml).toContain('<summary>More &amp; better.</summary>');
+    // RFC 4287, 4.1.1: one updated element of the feed, here that of its newest entry; RFC 3339 date-time.
+    expect([...xml.matchAll(/<updated>([^<]*)<\/updated>/g)].map(([, date]) => date)).toEqual(['2026-05-02T00:00:00Z', '2026-05-02T00:00:00Z', '2026-02-01T00:00:00Z']);
+  });
+
+  it('is a feed also without any entry', () => expect(ids(feedOf([]))).toHaveLength(1));
+});
+
+it('lists pages with their addresses escaped', () => {
+  expect(sitemapXml(['https://school.example/?a=1&b=2'])).toContain('<loc>https://school.example/?a=1&amp;b=2</loc>');
+});
+
+it('has only relative addresses in the manifest, so that it works in any folder', () => {
+  const manifest = JSON.parse(webManifest(book)) as { start_url: string; scope: string; icons: { src: string }[] };
+  for (const address of [manifest.start_url, manifest.scope, ...manifest.icons.map(({ src }) => src)]) expect(address).not.toMatch(/^(?:\/|[a-z]+:)/);
+});

@@ -1,0 +1,126 @@
+/** The booklet: everything of a kit in one document, its pages counted through, no answer in the public one. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { browserForFile, builtPages, type BuiltPage } from '../support/browsing.ts';
+import { lettersOf, questionsOf, secretsOf } from '../support/lesson-secrets.ts';
+import { PAPERS, type PaperSize } from '../support/paper.ts';
+import { pagesOfPdf, type PrintedPage } from '../support/printed.ts';
+import { readCode } from '../support/read-code.ts';
+import { ROOT } from '../support/root.ts';
+
+const open = browserForFile();
+const CONTENT = join(ROOT, 'content');
+const PARTS = ['kit', 'run', 'student', 'background', 'numbers', 'questions', 'safety'];
+const booklets = builtPages().filter(({ path }) => path.endsWith('/booklet/index.html'));
+const sister = (booklet: BuiltPage, sheet: string): string => booklet.address.replace('/booklet/', `/${sheet}/`);
+
+async function texts(address: string, selector: string): Promise<string[]> {
+  let found: string[] = [];
+  await open({}, async (page) => {
+    await page.goto(address, { waitUntil: 'load' });
+    found = (await page.locator(selector).allTextContents()).map(lettersOf);
+  });
+  return found;
+}
+
+async function printed(address: string, format: PaperSize): Promise<PrintedPage[]> {
+  let pages: PrintedPage[] = [];
+  await open({}, async (page) => {
+    await page.goto(address, { waitUntil: 'load' });
+    pages = pagesOfPdf(await page.pdf({ format }));
+  });
+  return pages;
+}
+
+it('finds one booklet for each kit and edition', () => expect(booklets.length).toBe(builtPages().filter(({ path }) => path.endsWith('/run/index.html')).length));
+
+describe.each(booklets)('$name', (booklet) => {
+  const { address, served } = booklet;
+
+  it.each(['A4', 'Letter'] as const)('counts its pages through on %s, and names itself on each', async (format) => {
+    const pages = await printed(address, format);
+    const kit = lettersOf((await texts(address, 'h1'))[0] ?? '');
+    expect(kit.length).toBeGreaterThan(3);
+    expect(pages.length).toBeGreaterThan(10);
+    pages.forEach(({ size, text }, at) => {
+      const letters = lettersOf(text);
+      expect(Math.abs(size[0] - PAPERS[format][0])).toBeLessThan(1);
+      expect(Math.abs(size[1] - PAPERS[format][1])).toBeLessThan(1);
+      for (const named of [kit, 'draft', 'computedfor', `${at + 1}${pages.length}`]) expect(letters, `page ${at + 1}`).toContain(named);
+    });
+  });
+
+  it('has on paper every step of the run sheet and the title of every table, in order', async () => {
+    const letters = lettersOf((await printed(address, 'A4')).map(({ text }) => text).join('\n'));
+    const steps = await texts(sister(booklet, 'run'), '.step h3');
+    const tables = await texts(sister(booklet, 'numbers'), '.worked > figcaption > .title');
+    expect(steps.length).toBeGreaterThan(3);
+    expect(tables.length).toBeGreaterThan(2);
+    expect([...steps, ...tables].filter((title) => !letters.includes(title))).toEqual([]);
+  });
+
+  it('says everything that the sheets say', async () => {
+    const [whole = ''] = await texts(address, 'main');
+    for (const sheet of PARTS.slice(1)) {
+      const blocks = await texts(sister(booklet, sheet), 'article > :not(.title-block, .printed-code) :is(p, li, td, th, h2, h3)');
+      expect(blocks.length, sheet).toBeGreaterThan(5);
+      expect(blocks.filter((text) => !whole.includes(text)), sheet).toEqual([]);
+    }
+  });
+
+  it('leads from its contents to each part, and starts each on a page of its own', () =>
+    open({}, async (page) => {
+      await page.goto(address, { waitUntil: 'load' });
+      expect(await page.locator('.contents-part').evaluateAll((links) => links.map((link) => link.getAttribute('href')))).toEqual(PARTS.map((slug) => `#${slug}`));
+      for (const slug of PARTS) expect(await page.locator(`#${slug} > .part-title`).count(), slug).toBe(1);
+      await page.emulateMedia({ media: 'print' });
+      expect(await page.locator('.booklet-part').evaluateAll((parts) => parts.map((part) => getComputedStyle(part).breakBefore))).toEqual(PARTS.map(() => 'page'));
+      await page.emulateMedia({ media: null });
+    }));
+
+  it('stays inside itself where a link goes to another of its sheets', async () => {
+    let outward: string[] = [];
+    await open({}, async (page) => {
+      await page.goto(address, { waitUntil: 'load' });
+      outward = await page.locator('.booklet-part a').evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
+    });
+    expect(outward.length).toBeGreaterThan(10);
+    expect(outward.filter((href) => PARTS.some((slug) => href.startsWith(`../${slug}/`)))).toEqual([]);
+  });
+
+  it('has answers only where it is for teachers', async () => {
+    const [whole = ''] = await texts(address, 'main');
+    const secrets = secretsOf(CONTENT).filter(({ where }) => where.startsWith(`kits/${booklet.path.split('/')[1]}/`));
+    expect(secrets.length).toBeGreaterThan(10);
+    const told = secrets.filter(({ letters }) => whole.includes(letters));
+    if (served.name === 'public') expect(told).toEqual([]);
+    else expect(told.length).toBeGreaterThan(secrets.length / 2);
+    expect(questionsOf(CONTENT).length).toBeGreaterThan(0);
+  });
+
+  it('carries the code of its permanent address', () => open({}, (page) => expectCode(page, booklet)));
+});
+
+const SHEETS_WITH_CODE = ['run', 'student', 'numbers', 'safety'];
+
+describe.each(builtPages().filter(({ path }) => SHEETS_WITH_CODE.some((sheet) => path.endsWith(`/${sheet}/index.html`) && path.startsWith('kits/'))))('$name', (built) => {
+  it('carries on paper, and only there, the code and the words of its permanent address', () => open({}, (page) => expectCode(page, built)));
+});
+
+async function expectCode(page: Page, built: BuiltPage): Promise<void> {
+  const site = /^address: (\S+?)\/?$/m.exec(readFileSync(join(CONTENT, 'site.yaml'), 'utf8'))?.[1] ?? '';
+  const permanent = `${site}/${built.path.replace(/index\.html$/, '')}`;
+  await page.goto(built.address, { waitUntil: 'load' });
+  const code = page.locator('.printed-code');
+  expect(await code.count()).toBe(1);
+  expect(await code.isVisible()).toBe(false);
+  await page.emulateMedia({ media: 'print' });
+  expect(readCode(await code.locator('svg').evaluate((svg) => svg.outerHTML))).toBe(permanent);
+  expect(lettersOf(await code.innerText())).toContain(lettersOf(permanent.replace('https://', '')));
+  const box = await code.locator('svg').boundingBox();
+  // 18 mm at 96 px an inch.
+  expect(box?.width).toBeCloseTo((18 / 25.4) * 96, 0);
+  await page.emulateMedia({ media: null });
+}
