@@ -16,23 +16,34 @@ const PARTS = ['kit', 'run', 'student', 'background', 'numbers', 'questions', 's
 const booklets = builtPages().filter(({ path }) => path.endsWith('/booklet/index.html'));
 const sister = (booklet: BuiltPage, sheet: string): string => booklet.address.replace('/booklet/', `/${sheet}/`);
 
-async function texts(address: string, selector: string): Promise<string[]> {
-  let found: string[] = [];
-  await open({}, async (page) => {
-    await page.goto(address, { waitUntil: 'load' });
-    found = (await page.locator(selector).allTextContents()).map(lettersOf);
-  });
-  return found;
+/** What has been looked at once, since a booklet takes long to open and to print. */
+const known = new Map<string, Promise<unknown>>();
+
+function once<T>(key: string, look: () => Promise<T>): Promise<T> {
+  const found = known.get(key) ?? look();
+  known.set(key, found);
+  return found as Promise<T>;
 }
 
-async function printed(address: string, format: PaperSize): Promise<PrintedPage[]> {
-  let pages: PrintedPage[] = [];
-  await open({}, async (page) => {
-    await page.goto(address, { waitUntil: 'load' });
-    pages = pagesOfPdf(await page.pdf({ format }));
+const texts = (address: string, selector: string): Promise<string[]> =>
+  once(`${address} ${selector}`, async () => {
+    let found: string[] = [];
+    await open({}, async (page) => {
+      await page.goto(address, { waitUntil: 'load' });
+      found = await page.evaluate((wanted) => [...document.querySelectorAll(wanted)].map(({ textContent }) => textContent ?? ''), selector);
+    });
+    return found.map(lettersOf);
   });
-  return pages;
-}
+
+const printed = (address: string, format: PaperSize): Promise<PrintedPage[]> =>
+  once(`${address} ${format}`, async () => {
+    let pages: PrintedPage[] = [];
+    await open({}, async (page) => {
+      await page.goto(address, { waitUntil: 'load' });
+      pages = pagesOfPdf(await page.pdf({ format }));
+    });
+    return pages;
+  });
 
 it('finds one booklet for each kit and edition', () => expect(booklets.length).toBe(builtPages().filter(({ path }) => path.endsWith('/run/index.html')).length));
 
@@ -59,6 +70,13 @@ describe.each(booklets)('$name', (booklet) => {
     expect(steps.length).toBeGreaterThan(3);
     expect(tables.length).toBeGreaterThan(2);
     expect([...steps, ...tables].filter((title) => !letters.includes(title))).toEqual([]);
+  });
+
+  it.each(['A4', 'Letter'] as const)('splits no row of a table on %s', async (format) => {
+    const pages = (await printed(address, format)).map(({ text }) => lettersOf(text));
+    const rows = (await texts(address, '.worked tbody tr, .words tbody tr')).filter((row) => row.length > 8);
+    expect(rows.length).toBeGreaterThan(20);
+    expect(rows.filter((row) => !pages.some((page) => page.includes(row)))).toEqual([]);
   });
 
   it('says everything that the sheets say', async () => {
