@@ -85,7 +85,7 @@ function toEditorSchema(schema: z.ZodType): EditorSchema {
 /** After what a field says of itself comes how it is written; examples are as written, so that reading them as quantities takes none away. */
 function addForm({ zodSchema, jsonSchema }: { zodSchema: z.core.$ZodType; jsonSchema: z.core.JSONSchema.BaseSchema }): void {
   const { form, description, examples } = z.globalRegistry.get(zodSchema) ?? {};
-  if (examples !== undefined) jsonSchema.examples = examples;
+  if (Array.isArray(examples)) jsonSchema.examples = examples;
   if (typeof form !== 'string') return;
   jsonSchema.description = description === undefined ? form : `${description} ${form}`;
   delete jsonSchema['form'];
@@ -102,7 +102,9 @@ function valueForm({ components }: Vocabulary): EditorSchema {
     type: 'object',
     description: 'A computed quantity, by its name and parameters.',
     properties: {
-      ...Object.fromEntries(Object.entries(parameters).map(([key, form]) => [key, { description: `The parameter ${key}.`, ...form }])),
+      ...Object.fromEntries(
+        Object.entries(parameters).map(([key, form]) => [key, { description: `The parameter ${key}.`, ...form }]),
+      ),
       ...('unit' in parameters ? { unit } : {}),
       of: { type: 'string', enum: forms.map(({ name }) => name), description: 'The name of the computed quantity.' },
     },

@@ -3,6 +3,7 @@ import { parseArgs } from 'node:util';
 import type { Book } from '../sheets/index.ts';
 import { foldersFrom, type Folders } from './folders.ts';
 import { PAPERS, paperNamed, printer, printSheets, type Paper } from './pdf.ts';
+import { packKits } from './offline-pack.ts';
 import { readBook } from './read-book.ts';
 import { describeFindings } from './report.ts';
 import { runCommand, UsageError } from './run-command.ts';
@@ -42,7 +43,7 @@ await runCommand(HELP, async (args) => {
   return values.pdf === true ? printBoth(result.book, folders, paper) : 0;
 });
 
-async function printBoth(book: Book, { site, teachers }: Folders, paper: Paper): Promise<number> {
+async function printBoth(book: Book, { content, site, teachers }: Folders, paper: Paper): Promise<number> {
   const found = printer();
   if ('missing' in found) {
     console.error(`The site is built, but no PDF is made. ${found.missing}`);
@@ -51,6 +52,7 @@ async function printBoth(book: Book, { site, teachers }: Folders, paper: Paper):
   for (const folder of [site, teachers]) {
     console.log(`printing on ${PAPERS[paper]} in ${folder} …`);
     await printSheets(book, folder, { chromium: found.path, paper, onFile: (path) => console.log(`  ${path}`) });
+    await packKits(book, { folder, teachers: folder === teachers, content });
   }
   return 0;
 }

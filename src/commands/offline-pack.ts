@@ -53,6 +53,7 @@ function kitInOneFile(book: Book, kit: KitView, { folder, teachers }: PackedFold
     },
     title: `${kit.draft ? 'Draft. ' : ''}In one file: ${kit.title} · ${book.school}${teachers ? ' · Teachers’ edition' : ''}`,
     without: ['offline.js'],
+    needs: { 'reader.js': 'reader-more.js' },
   });
 }
 

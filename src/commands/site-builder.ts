@@ -1,5 +1,6 @@
 /** From a book to two finished folders: the public site and the teachers'. Put in place only when complete. */
-import { cp, mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { cp, mkdir, readdir, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname, join, relative, sep } from 'node:path';
 import { build } from 'astro';
 import { relativeAssets } from '../layouts/links.ts';
@@ -68,7 +69,8 @@ async function finish(folder: string): Promise<number> {
     if (!entry.isFile() || !/\.(html|css)$/.test(entry.name)) continue;
     const file = join(entry.parentPath, entry.name);
     const depth = relative(folder, entry.parentPath).split(sep).filter(Boolean).length;
-    await writeFile(file, relativeAssets(await readFile(file, 'utf8'), depth));
+    // Thousands of files one after another: waiting for each would take longer than the work.
+    writeFileSync(file, relativeAssets(readFileSync(file, 'utf8'), depth));
     if (entry.name.endsWith('.html')) pages += 1;
   }
   await writeFile(join(folder, MARK), `${JSON.stringify({ madeBy: 'Lapsebook', engine: ENGINE_VERSION })}\n`);

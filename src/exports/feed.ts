@@ -48,10 +48,9 @@ function entriesOf(book: Book): Entry[] {
 }
 
 function entryXml({ kit, version, date, text }: Entry, address: string): string {
-  const draft = kit.draft && kit.version === version;
   return [
     '<entry>',
-    element('title', `${kit.title} ${version}${draft ? ' (draft)' : ''}`),
+    element('title', `${kit.title} ${version}${kit.draft ? ' (draft)' : ''}`),
     element('id', `${address}#version-${version}`),
     `<link href="${escapeXml(address)}"/>`,
     element('updated', instant(date)),

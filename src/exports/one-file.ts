@@ -10,6 +10,8 @@ export interface OneFileSources {
   readonly title: string;
   /** Scripts that are of use only on a server, by file name. */
   readonly without: readonly string[];
+  /** Scripts that a script of the page would fetch when it needs them, by file name: they stand before it. */
+  readonly needs: Readonly<Record<string, string>>;
 }
 
 const TAG = /<[a-zA-Z](?:[^>"']|"[^"]*"|'[^']*')*>/g;
@@ -27,7 +29,11 @@ export function oneFile(page: string, sources: OneFileSources): string {
   const styles = [...page.matchAll(STYLESHEET)].map(([link]) => styleOf(link, sources)).join('\n');
   const scripts = [...page.matchAll(SCRIPT)]
     .map(([, address = '']) => address)
-    .filter((address) => !sources.without.includes(address.replace(/^.*\//, '')))
+    .filter((address) => !sources.without.includes(nameOf(address)))
+    .flatMap((address) => {
+      const needed = sources.needs[nameOf(address)];
+      return needed === undefined ? [address] : [address.replace(nameOf(address), needed), address];
+    })
     .map((address) => textOf(address, sources).trim().replace(/<(?=\/script|!--)/gi, '\\x3c'));
   const bare = page
     .replace(STYLESHEET, '')
@@ -40,6 +46,9 @@ export function oneFile(page: string, sources: OneFileSources): string {
     .replace('</head>', () => `<style>${styles}</style></head>`)
     .replace('</body>', () => `${scripts.map((script) => `<script>${script}</script>`).join('')}</body>`);
 }
+
+/** The file's name in an address. */
+const nameOf = (address: string): string => address.replace(/^.*\//, '');
 
 function policy(styles: string, scripts: readonly string[]): string {
   const hash = (text: string): string => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;

@@ -30,9 +30,9 @@ export interface ReadingsChart {
   readonly closed?: { readonly from: number; readonly to: number } | undefined;
 }
 
-const WIDTH = 640;
-const LEFT = 46;
-const RIGHT = WIDTH - 84;
+const WIDTH = 500;
+const LEFT = 42;
+const RIGHT = WIDTH - 70;
 const PANEL = 130;
 const LOW_PANEL = 84;
 const GAP = 36;

@@ -15,6 +15,10 @@ export const fullAddress = (book: Book, path: string): string => `${book.address
 /** The permanent address of a page; undefined where the site has none. */
 export const permanentAddress = (book: Book, path: string): string | undefined => (/^https?:\/\//.test(book.address) ? `${book.address.replace(/\/$/, '')}${path}` : undefined);
 
+/** Where a printed sheet says that it is found. */
+export const printedAddress = (book: Book, kit: KitView, slug: string, teachers: boolean): string =>
+  teachers ? `Teachers’ edition of ${kit.id}/${versionFolder(kit)}` : fullAddress(book, kitPath(kit, slug));
+
 /** The name of the printed page that belongs to a sheet. */
 export const pageName = (slug: string): string => `sheet-${slug === '' ? 'kit' : slug}`;
 
@@ -22,7 +26,7 @@ export const pageName = (slug: string): string => `sheet-${slug === '' ? 'kit' :
 export const printCss = (book: Book, kit: KitView, teachers: boolean): string =>
   SHEETS.map(({ slug, name }) => {
     const title = slug === '' ? kit.title : `${kit.title} · ${name}`;
-    const address = teachers ? `Teachers’ edition of ${kit.id}/${versionFolder(kit)}` : fullAddress(book, kitPath(kit, slug));
+    const address = printedAddress(book, kit, slug, teachers);
     return [
       `@page ${pageName(slug)} {`,
       `  @top-left { content: ${quoted(title)}; }`,

@@ -15,6 +15,8 @@ export function coefficients(given: {
   ];
 }
 
+/** Times that follow each other are at least so far apart, s: enough to count as later. */
+const SHORTEST_LEG: Second = 1e-9;
 /** A saturation ratio of 1 may be passed by rounding, not by more. */
 const ROUNDING = 1e-9;
 
@@ -31,12 +33,8 @@ export function checkStart(start: MoistAir): void {
 export function checkHistory(history: readonly PressurePoint[], startPressure: Pascal): void {
   if (history.length < 2) throw new RangeError(`pressureHistory has ${history.length} points; it needs at least 2`);
   history.forEach(({ time, pressure }, i) => {
-    const before = history[i - 1]?.time;
     inRange(`pressureHistory[${i}].pressure`, pressure, 5e3, 5e5, 'Pa');
-    inRange(`pressureHistory[${i}].time`, time, -1e5, 1e5, 's');
-    if (before !== undefined && !(time > before)) {
-      throw new RangeError(`pressureHistory[${i}].time is ${time} s; it must be later than ${before} s`);
-    }
+    inRange(`pressureHistory[${i}].time`, time, i === 0 ? -1e5 : history[i - 1]!.time + SHORTEST_LEG, 1e5, 's');
   });
   inRange('pressureHistory[0].pressure', history[0]!.pressure, startPressure * (1 - 1e-6), startPressure * (1 + 1e-6), 'Pa');
 }
@@ -44,8 +42,8 @@ export function checkHistory(history: readonly PressurePoint[], startPressure: P
 /** @throws RangeError for times out of order or outside the history */
 export function checkedTimes(times: readonly Second[] | undefined, history: readonly PressurePoint[]): readonly Second[] | undefined {
   times?.forEach((time, i) => {
-    inRange(`outputTimes[${i}]`, time, history[0]!.time, history[history.length - 1]!.time, 's');
-    if (i > 0 && !(time > times[i - 1]!)) throw new RangeError(`outputTimes[${i}] is ${time} s; it must be later than ${times[i - 1]} s`);
+    const earliest = i === 0 ? history[0]!.time : times[i - 1]! + SHORTEST_LEG;
+    inRange(`outputTimes[${i}]`, time, earliest, history[history.length - 1]!.time, 's');
   });
   return times;
 }

@@ -8,7 +8,7 @@ import {
   MOLAR_MASS_RATIO,
 } from './constants.ts';
 import { exp, log } from './elementary.ts';
-import { dryAirDensity, moistAirOfMixingRatio, saturationMixingRatio, saturationPressureInAir, type MoistAir } from './moist-air.ts';
+import { dryAirDensity, moistAirOfMixingRatio, saturationMixingRatio, saturationPressureInAir, saturationRatioOf, type MoistAir } from './moist-air.ts';
 import { inRange } from './range.ts';
 import { findRoot } from './roots.ts';
 import { latentHeatOfVaporization } from './saturation.ts';
@@ -47,7 +47,7 @@ const BRACKET = 0.01;
  * Source: entropy of a mixture of ideal gases with constant heat capacities; e.g. Bohren & Albrecht 1998, ch. 3.
  */
 export function expandWithoutCondensation(air: MoistAir | CloudyAir, pressure: Pascal): MoistAir {
-  if (liquidOf(air) > 0) throw new RangeError(`air carries ${liquidOf(air)} kg/kg of liquid water; it must carry none`);
+  refuseLiquid(air);
   const p = inRange('pressure', pressure, LOWEST_PRESSURE, HIGHEST_PRESSURE, 'Pa');
   const temperature = air.temperature * (p / air.pressure) ** (air.gasConstant / air.heatCapacity);
   return moistAirOfMixingRatio(temperature, p, air.mixingRatio);
@@ -99,20 +99,43 @@ export function expandWithCondensation(air: MoistAir | CloudyAir, pressure: Pasc
  * Source: {@link expandWithoutCondensation}, solved for a saturation ratio of 1.
  */
 export function cloudOnset(air: MoistAir): CloudOnset {
-  if (air.saturationRatio >= 1) return { pressure: air.pressure, temperature: air.temperature };
-  const freezing = air.pressure * (HOMOGENEOUS_FREEZING_POINT / air.temperature) ** (air.heatCapacity / air.gasConstant);
-  const lowest = Math.max(LOWEST_PRESSURE, freezing);
-  // The exponential of a logarithm may miss by a rounding, and the ends are ends of the range.
-  const pressureOf = (lnP: number): Pascal => Math.min(air.pressure, Math.max(lowest, exp(lnP)));
-  const saturation = (lnP: number): number => expandWithoutCondensation(air, pressureOf(lnP)).saturationRatio - 1;
-  if (air.mixingRatio === 0 || lowest >= air.pressure || saturation(log(lowest)) < 0) {
-    throw new RangeError(
-      `air.saturationRatio is ${air.saturationRatio}; no pressure above ${LOWEST_PRESSURE} Pa saturates it above ${HOMOGENEOUS_FREEZING_POINT} K, where droplets freeze`,
-    );
-  }
-  if (saturation(log(air.pressure)) >= 0) return { pressure: air.pressure, temperature: air.temperature };
-  const pressure = pressureOf(findRoot(saturation, log(lowest), log(air.pressure)));
-  return { pressure, temperature: expandWithoutCondensation(air, pressure).temperature };
+  const onset = firstReaching(air, () => 1, HOMOGENEOUS_FREEZING_POINT);
+  if (onset !== undefined) return { pressure: onset.pressure, temperature: onset.temperature };
+  throw new RangeError(
+    `air.saturationRatio is ${air.saturationRatio}; no pressure above ${LOWEST_PRESSURE} Pa saturates it above ${HOMOGENEOUS_FREEZING_POINT} K, where droplets freeze`,
+  );
+}
+
+/**
+ * The first state of air expanding without droplets whose saturation ratio reaches a limit; its own if it has already.
+ * @param limit of the saturation ratio, by temperature
+ * @param coldest K
+ * @returns nothing where the air is colder than that, or thinner than 5·10³ Pa, before
+ * @throws RangeError if `air` carries liquid
+ */
+export function firstReaching(
+  air: MoistAir,
+  limit: (temperature: Kelvin) => Ratio,
+  coldest: Kelvin,
+): (CloudOnset & { readonly saturationRatio: Ratio }) | undefined {
+  const { pressure, temperature, saturationRatio } = air;
+  if (saturationRatio >= limit(temperature)) return { pressure, temperature, saturationRatio };
+  refuseLiquid(air);
+  const exponent = air.gasConstant / air.heatCapacity;
+  // A little above, so that rounding does not carry the end of the search out of the range.
+  const lowest = Math.max(LOWEST_PRESSURE, pressure * (coldest / temperature) ** (1 / exponent) * (1 + 1e-12));
+  const at = (lnP: number): CloudOnset & { readonly saturationRatio: Ratio } => {
+    // The exponential of a logarithm may miss by a rounding, and the ends are ends of the range.
+    const p = Math.min(pressure, Math.max(lowest, exp(lnP)));
+    const T = temperature * (p / pressure) ** exponent;
+    return { pressure: p, temperature: T, saturationRatio: saturationRatioOf(T, p, air.mixingRatio) };
+  };
+  const excess = (lnP: number): number => {
+    const state = at(lnP);
+    return state.saturationRatio / limit(state.temperature) - 1;
+  };
+  if (lowest >= pressure || excess(log(lowest)) < 0) return undefined;
+  return at(excess(log(pressure)) >= 0 ? log(pressure) : findRoot(excess, log(lowest), log(pressure)));
 }
 
 /**
@@ -155,6 +178,10 @@ function rootOfIncreasing(f: (x: number) => number, low: number, high: number): 
 
 function tooWarm(temperature: Kelvin): RangeError {
   return new RangeError(`temperature would reach ${temperature} K; the range ends at ${HIGHEST_TEMPERATURE} K`);
+}
+
+function refuseLiquid(air: MoistAir | CloudyAir): void {
+  if (liquidOf(air) > 0) throw new RangeError(`air carries ${liquidOf(air)} kg/kg of liquid water; it must carry none`);
 }
 
 function liquidOf(air: MoistAir | CloudyAir): Ratio {

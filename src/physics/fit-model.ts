@@ -71,9 +71,8 @@ export function pressureHistory(readings: readonly VesselReading[], roomPressure
       throw new RangeError(`readings[${i}] has ${gauge === undefined ? 'no' : 'two'} pressures; give either gauge or pressure`);
     }
     inRange(`readings[${i}].thermometer`, thermometer, 200, 400, 'K');
-    if (i > 0 && !(time > readings[i - 1]!.time)) throw new RangeError(`readings[${i}].time is ${time} s; times must rise`);
     return {
-      time: inRange(`readings[${i}].time`, time, -1e6, 1e6, 's') - readings[0]!.time,
+      time: inRange(`readings[${i}].time`, time, i === 0 ? -1e6 : readings[i - 1]!.time + 1e-6, 1e6, 's') - readings[0]!.time,
       pressure: inRange(`readings[${i}].pressure`, pressure ?? roomPressure + gauge!, 5e3, 5e5, 'Pa'),
     };
   });

@@ -7,17 +7,17 @@ export { STANDARD_PRESSURE } from './constants.ts';
 export {
   dewPoint, enhancementFactor, latentHeatOfVaporization, saturationVaporPressure, saturationVaporPressureIce,
 } from './saturation.ts';
-export { densityOfWater, surfaceTension } from './water.ts';
-export { moistAir, moistAirOfMixingRatio, saturationPressureInAir, type MoistAir } from './moist-air.ts';
-export { cloudOnset, entropy, expandWithCondensation, expandWithoutCondensation, type CloudOnset, type CloudyAir } from './expansion.ts';
-export { geopotentialAltitude, pressureAltitude, standardAtmosphere, stationPressure, thickness, type StandardAtmosphere } from './atmosphere.ts';
+export { surfaceTension } from './water.ts';
+export { moistAir, moistAirOfMixingRatio, type MoistAir } from './moist-air.ts';
+export { cloudOnset, expandWithCondensation, expandWithoutCondensation, type CloudOnset, type CloudyAir } from './expansion.ts';
+export { pressureAltitude, standardAtmosphere, stationPressure, thickness, type StandardAtmosphere } from './atmosphere.ts';
 export {
   cloudBase, heightOfEqualPressure, heightOfEqualTemperature, liftingCondensationLevel, risingParcel, type LiftingLevel, type ParcelState,
 } from './parcel.ts';
 export {
-  criticalDryDiameter, criticalPoint, criticalSaturation, equilibriumDiameter, homogeneousNucleationRate, homogeneousOnset, ionLimit,
-  kelvinDiameter, kelvinLength, koehlerSaturation, noParticleLimit,
-  type CriticalPoint, type DryParticle, type NucleationLimit, type NucleationProperties,
+  criticalDryDiameter, criticalSaturation, equilibriumDiameter, homogeneousNucleationRate, homogeneousOnset, ionLimit,
+  kelvinDiameter, koehlerSaturation, noParticleLimit,
+  type DryParticle, type NucleationLimit, type NucleationProperties,
 } from './nucleation.ts';
 export {
   condense, growthRate,

@@ -131,7 +131,8 @@ export function criticalDryDiameter(state: {
     const ratio = A * exp(-lnD);
     return log(logSaturation(criticalGrowth(ratio, kappa), ratio, kappa) / log(S));
   };
-  const diameter = kappa === 0 ? insoluble : exp(findRoot(excess, log(insoluble * 1e-6), log(insoluble)));
+  // So little solute changes no digit.
+  const diameter = kappa < 1e-30 ? insoluble : exp(findRoot(excess, log(insoluble * 1e-6), log(insoluble)));
   return inRange('diameter at this saturationRatio', diameter, 1e-10, 1e-2, 'm');
 }
 

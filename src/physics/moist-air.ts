@@ -102,8 +102,6 @@ function describe(temperature: Kelvin, pressure: Pascal, vaporPressure: Pascal, 
   const mixingRatio = (MOLAR_MASS_RATIO * vaporPressure) / (pressure - vaporPressure);
   const specificHumidity = mixingRatio / (1 + mixingRatio);
   const gasConstant = GAS_CONSTANT_DRY_AIR + specificHumidity * (GAS_CONSTANT_VAPOR - GAS_CONSTANT_DRY_AIR);
-  // The dew point is that of vapor corrected for the presence of air: at saturation it equals the temperature.
-  const pureVaporPressure = vaporPressure / enhancementFactor(temperature, pressure);
   return {
     temperature,
     pressure,
@@ -115,6 +113,11 @@ function describe(temperature: Kelvin, pressure: Pascal, vaporPressure: Pascal, 
     gasConstant,
     heatCapacity: HEAT_CAPACITY_DRY_AIR + specificHumidity * (HEAT_CAPACITY_VAPOR - HEAT_CAPACITY_DRY_AIR),
     virtualTemperature: (temperature * gasConstant) / GAS_CONSTANT_DRY_AIR,
-    dewPoint: pureVaporPressure < 0.05 || pureVaporPressure > 1.89e4 ? undefined : dewPoint(pureVaporPressure),
+    // Worked out where it is asked for: it takes longer than all the rest together.
+    get dewPoint() {
+      // The dew point is that of vapor corrected for the presence of air: at saturation it equals the temperature.
+      const pureVaporPressure = vaporPressure / enhancementFactor(temperature, pressure);
+      return pureVaporPressure < 0.05 || pureVaporPressure > 1.89e4 ? undefined : dewPoint(pureVaporPressure);
+    },
   };
 }

@@ -1,7 +1,7 @@
 /** Where vapor condenses without particles: on small ions, or with nothing at all. Droplets on particles: koehler.ts. */
 import { AVOGADRO_CONSTANT, BOLTZMANN_CONSTANT, MOLAR_MASS_WATER } from './constants.ts';
 import { cbrt, exp, log } from './elementary.ts';
-import { expandWithoutCondensation } from './expansion.ts';
+import { firstReaching } from './expansion.ts';
 import type { MoistAir } from './moist-air.ts';
 import { inRange } from './range.ts';
 import { findRoot } from './roots.ts';
@@ -52,7 +52,6 @@ const RELATIVE_PERMITTIVITY = 88;
 /** One drop per cubic centimeter and second, where drops begin to be seen, 1/(m³·s). */
 const VISIBLE_RATE = 1e6;
 const HIGHEST_SATURATION = 100;
-const LOWEST_PRESSURE = 5e3;
 /** kg */
 const MOLECULE_MASS = MOLAR_MASS_WATER / AVOGADRO_CONSTANT;
 
@@ -146,22 +145,10 @@ export function noParticleLimit(
   air: MoistAir,
   options: { readonly rate?: number } = {},
 ): { readonly ion: NucleationLimit | undefined; readonly homogeneous: NucleationLimit | undefined } {
-  return { ion: firstReached(air, ionLimit), homogeneous: firstReached(air, (T) => homogeneousOnset(T, options)) };
-}
-
-function firstReached(air: MoistAir, limit: (T: Kelvin) => Ratio): NucleationLimit | undefined {
-  const excess = (state: MoistAir): number => state.saturationRatio / limit(state.temperature) - 1;
-  if (excess(air) >= 0) return pick(air);
-  const coldest = air.pressure * (WATER_LOW / air.temperature) ** (air.heatCapacity / air.gasConstant);
-  // A little above, so that rounding does not carry the end of the search out of the range.
-  const lowest = Math.max(LOWEST_PRESSURE, coldest * (1 + 1e-12));
-  const at = (lnP: number): MoistAir => expandWithoutCondensation(air, exp(lnP));
-  if (!(lowest < air.pressure) || excess(at(log(lowest))) < 0) return undefined;
-  return pick(at(findRoot((lnP) => excess(at(lnP)), log(lowest), log(air.pressure))));
-}
-
-function pick({ pressure, temperature, saturationRatio }: MoistAir): NucleationLimit {
-  return { pressure, temperature, saturationRatio };
+  return {
+    ion: firstReaching(air, ionLimit, WATER_LOW),
+    homogeneous: firstReaching(air, (T) => homogeneousOnset(T, options), WATER_LOW),
+  };
 }
 
 function checkedSaturation(saturationRatio: Ratio): Ratio {

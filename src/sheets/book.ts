@@ -1,4 +1,6 @@
 /** What the pages are given: a content folder with everything computed, as plain data and HTML text. */
+import type { ReadingsView } from './readings-view.ts';
+
 /** HTML text in two editions: for everybody, and for teachers (with what <TeacherOnly> holds). */
 export interface SheetHtml {
   readonly everybody: string;
@@ -117,6 +119,7 @@ export interface KitView {
   readonly setup: string;
   readonly tables: readonly TableView[];
   readonly questions: readonly QuestionView[];
+  readonly readings: ReadingsView;
   readonly hazards: readonly HazardView[];
   readonly misconceptions: readonly MisconceptionView[];
   readonly sources: readonly SourceView[];
@@ -128,6 +131,22 @@ export interface KitView {
   readonly uses: readonly string[];
 }
 
+/** The page that asks whether it works: HTML, and what the reader's device needs to answer again. */
+export interface RoomView {
+  /** For `data-live`: the first apparatus in the site's own room. */
+  readonly live: string;
+  /** For `data-bench`: every room and every apparatus. */
+  readonly bench: string;
+  /** Titles, the site's own room and the first kit's apparatus in front. */
+  readonly rooms: readonly string[];
+  readonly apparatus: readonly string[];
+  /** In words: what is planned to be pumped. */
+  readonly plan: string;
+  readonly verdict: string;
+  /** One row an apparatus. */
+  readonly table: string;
+}
+
 export interface Book {
   readonly school: string;
   readonly address: string;
@@ -137,6 +156,8 @@ export interface Book {
   readonly kits: readonly KitView[];
   readonly hazards: readonly HazardView[];
   readonly sources: readonly SourceView[];
+  /** Undefined where there is no kit to plan as. */
+  readonly room?: RoomView;
   /** Stylesheet of the formulas: what KaTeX would set in style attributes. */
   readonly mathCss: string;
 }

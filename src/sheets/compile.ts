@@ -5,6 +5,7 @@ import { SITE_SOURCE_LIST } from './kit-scene.ts';
 import { hazardView, kitView, placeOf } from './kit-view.ts';
 import { MathStyles } from './math.ts';
 import { sourceView } from './reference.ts';
+import { roomView } from './room-view.ts';
 
 /** The version of a kit's working copy. */
 export const DRAFT = 'draft';
@@ -18,6 +19,7 @@ export function compileBook(content: Content): Book {
     school, address, language, license, answers, kits,
     hazards: siteHazards(content, math),
     sources: [...content.sources.values()].map(sourceView),
+    room: roomView(content),
     mathCss: math.css,
   };
 }

@@ -9,8 +9,16 @@ const EXACT_ZERO: Measured = { value: 0, uncertainty: 0 };
 const measured = ({ value, uncertainty }: WrittenQuantity): Measured => ({ value, uncertainty });
 const difference = (from: WrittenQuantity, to: WrittenQuantity): Measured => ({ value: to.value - from.value, uncertainty: Math.hypot(from.uncertainty, to.uncertainty) });
 
-/** The conditions of a kit in its own room. */
+const known = new WeakMap<Kit, Conditions>();
+
+/** The conditions of a kit in its own room: the same object each time, by which what was computed for them is found again. */
 export function conditionsOf(content: Content, kit: Kit): Conditions {
+  const conditions = known.get(kit) ?? conditionsFrom(content, kit);
+  known.set(kit, conditions);
+  return conditions;
+}
+
+function conditionsFrom(content: Content, kit: Kit): Conditions {
   const room = roomOf(content, kit);
   const roomPressure = pressureOf(room);
   const apparatus = apparatusFrom(apparatusOf(content, kit), roomPressure.value);

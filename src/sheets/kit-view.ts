@@ -10,9 +10,13 @@ import { writeLive } from './html/live.ts';
 import { drawSheet, KIT_SOURCE_LIST, type Place } from './kit-scene.ts';
 import { tablesJson, tableViews, type SheetTable } from './kit-tables.ts';
 import type { MathStyles } from './math.ts';
-import { kitPicture, runChartOf, setupOf } from './pictures.ts';
+import { kitPicture, runChartsOf, setupOf } from './pictures.ts';
 import { questionView } from './question-view.ts';
+import { readingsView } from './readings-view.ts';
 import { sourceView } from './reference.ts';
+
+/** The component whose content is left out for everybody. */
+const TEACHER_ONLY = 'TeacherOnly';
 
 /** The scene of a kit: its content in its own conditions. */
 export function placeOf(content: Content, kit: Kit, math: MathStyles, sourceList = KIT_SOURCE_LIST): Place {
@@ -31,6 +35,7 @@ export function kitView(content: Content, id: string, kit: Kit, version: string,
   const steps = kit.run.components.filter(({ name }) => name === 'Step').map(({ attributes }) => stepOf(attributes));
   const views = steps.map(({ at, duration, title, action }, i): StepView => ({ at, duration, title, action, anchor: `step-${i + 1}` }));
   const minutes = Math.round(meta.minutes.value / 60);
+  const charts = runChartsOf(id, conditions, steps, views, minutes);
   return {
     id,
     version,
@@ -52,12 +57,13 @@ export function kitView(content: Content, id: string, kit: Kit, version: string,
     student: sheets.student.html,
     background: sheets.background.html,
     steps: views,
-    runChart: runChartOf(id, conditions, steps, views, minutes, false),
-    runChartForTeachers: runChartOf(id, conditions, steps, views, minutes, true),
+    runChart: charts.everybody,
+    runChartForTeachers: charts.teachers,
     picture: kitPicture(id, meta.title, conditions),
     setup: setupOf(id, conditions, style),
     tables: tableViews(place, tables),
     questions: questionsOf(place, kit),
+    readings: readingsView(kit, place.setting),
     hazards: meta.hazards.map((hazard) => hazardView(place, hazard)),
     misconceptions: misconceptionsOf(place, kit),
     sources: [...content.sources.values()].map(sourceView),
@@ -76,9 +82,16 @@ export function hazardView(place: Place, id: string): HazardView {
 
 function drawTwice(place: Place, lesson: Lesson): { html: SheetHtml; tables: ReturnType<typeof drawSheet>['tables'] } {
   const everybody = drawSheet(place, lesson, { teachers: false });
-  const teachers = drawSheet(place, lesson, { teachers: true });
+  const teachers = differsForTeachers(place.kit, lesson) ? drawSheet(place, lesson, { teachers: true }) : everybody;
   return { html: { everybody: everybody.body.html, teachers: teachers.body.html }, tables: everybody.tables };
 }
+
+/** Whether anything of a sheet, or of a question that it brings in, is for teachers only. */
+const differsForTeachers = ({ questions }: Kit, { components }: Lesson): boolean =>
+  components.some(({ name, attributes }) => {
+    const question = name === 'Question' ? questions.get(attributes['id'] as string)?.lesson : undefined;
+    return name === TEACHER_ONLY || question?.components.some((inside) => inside.name === TEACHER_ONLY) === true;
+  });
 
 function questionsOf(place: Place, kit: Kit): KitView['questions'] {
   const ordered = [...kit.questions].sort(([a, x], [b, y]) => x.meta.level - y.meta.level || (a < b ? -1 : 1));
@@ -90,7 +103,7 @@ function questionsOf(place: Place, kit: Kit): KitView['questions'] {
 
 /** What of a question's text is for teachers: its worked solution. */
 const onlyForTeachers = (lesson: Lesson): Lesson => ({ ...lesson, tree: { ...lesson.tree, children: lesson.tree.children.filter(isForTeachers) } });
-const isForTeachers = ({ data }: Lesson['tree']['children'][number]): boolean => (data as { component?: string } | undefined)?.component === 'TeacherOnly';
+const isForTeachers = ({ data }: Lesson['tree']['children'][number]): boolean => (data as { component?: string } | undefined)?.component === TEACHER_ONLY;
 
 /** Misconceptions that the kit's sheets or wrong options name. */
 function misconceptionsOf(place: Place, kit: Kit): MisconceptionView[] {

@@ -1,15 +1,17 @@
 /** The drawings of a kit, from its conditions: run chart, path, set-up. */
 import { renderPath, renderSetup } from '../figures/index.ts';
 import { toCelsius, toHectopascal } from '../physics/index.ts';
-import { computeValue, formatWithUnit, printValue, stateOf, valueIn, type Cell, type Conditions, type NumberStyle, type QuantityName } from '../tables/index.ts';
-import type { StepView } from './book.ts';
+import { computeValue, formatWithUnit, lessonRun, printValue, stateOf, valueIn, type Cell, type Conditions, type NumberStyle, type QuantityName } from '../tables/index.ts';
+import type { SheetHtml, StepView } from './book.ts';
 import { renderLiveRun } from './html/live.ts';
 import type { StepAttributes } from './components/index.ts';
 
-/** The simulated lesson: gauge and thermometer, for teachers the gas as well, over its steps. */
-export function runChartOf(id: string, conditions: Conditions, steps: readonly StepAttributes[], views: readonly StepView[], minutes: number, teachers: boolean): string {
+/** The simulated lesson over its steps: for everybody gauge and thermometer, for teachers the gas as well. */
+export function runChartsOf(id: string, conditions: Conditions, steps: readonly StepAttributes[], views: readonly StepView[], minutes: number): SheetHtml {
   const merged = steps.map((step, i) => ({ ...views[i]!, drop: step.drop, particles: step.particles }));
-  return renderLiveRun({ id: `${id}-run`, minutes, teachers, steps: merged }, conditions);
+  const simulated = lessonRun(conditions, merged);
+  const chart = (teachers: boolean): string => renderLiveRun({ id: `${id}-run`, minutes, teachers, steps: merged }, conditions, simulated);
+  return { everybody: chart(false), teachers: chart(true) };
 }
 
 const POINTS_OF_PATH = 12;

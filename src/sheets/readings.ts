@@ -58,7 +58,7 @@ export const FEWEST_FOR_FIT = 8;
 const FEWEST_IN_HOLD = 4;
 /** A first reading farther from the start than this was taken when the pump had begun, Pa. */
 const LARGEST_START = 3000;
-/** Of the fastest change of the gauge: what is slower, and toward the room, is air warming and leaking. */
+/** Of the fastest change of the gauge: what comes back faster has its valve open. */
 const SLOW = 0.3;
 /** Of the farthest reading: nearer to the room the valve may be open. */
 const NEAR_ROOM = 0.2;
@@ -123,22 +123,18 @@ function doubtsOf(readings: readonly ClassReading[], state: State): string[] {
 }
 
 /**
- * Where the gauge says that valve and pump were left alone: the longest stretch of readings, away from the
- * room's pressure, over which it moves slowly and not farther away.
+ * Where the gauge says that valve and pump were left alone: from the reading farthest from the room's pressure
+ * on, as long as it comes back only slowly, which is the air that warms and a leak.
  */
 export function valveClosed(readings: readonly ClassReading[]): ValveClosed | undefined {
-  const farthest = Math.max(0, ...readings.map(({ gauge }) => Math.abs(gauge)));
-  const slopes = readings.slice(1).map(({ time, gauge }, i) => (Math.abs(gauge) - Math.abs(readings[i]!.gauge)) / (time - readings[i]!.time));
+  const away = readings.map(({ gauge }) => Math.abs(gauge));
+  const farthest = Math.max(0, ...away);
+  const slopes = readings.slice(1).map(({ time }, i) => (away[i + 1]! - away[i]!) / (time - readings[i]!.time));
   const fastest = Math.max(0, ...slopes.map(Math.abs));
-  const still = slopes.map((slope, i) => Math.min(Math.abs(readings[i]!.gauge), Math.abs(readings[i + 1]!.gauge)) > NEAR_ROOM * farthest && slope < 0.1 * fastest && slope > -SLOW * fastest);
-  let best: readonly [number, number] = [0, 0];
-  let begin = 0;
-  still.forEach((isStill, i) => {
-    if (!isStill) begin = i + 1;
-    else if (i + 1 - begin > best[1] - best[0]) best = [begin, i + 1];
-  });
-  const [from, to] = best;
-  return to - from + 1 < FEWEST_IN_HOLD ? undefined : { from: readings[from]!.time, to: readings[to]!.time };
+  const from = away.indexOf(farthest);
+  let to = from;
+  while (to + 1 < readings.length && away[to + 1]! > NEAR_ROOM * farthest && slopes[to]! > -SLOW * fastest) to += 1;
+  return farthest === 0 || to - from + 1 < FEWEST_IN_HOLD ? undefined : { from: readings[from]!.time, to: readings[to]!.time };
 }
 
 /** How long before pumping a record begins, and after it goes on, s. */

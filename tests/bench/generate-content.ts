@@ -31,7 +31,7 @@ export async function generateContent(folder: string, sheets: number, seed = 1):
 export async function generateMarkdown(folder: string, pages: number, seed = 1): Promise<void> {
   const page = (number: number): TextFile => {
     const random = randomSource(seed, `page ${number}`);
-    return { path: `page-${number}.md`, text: `---\ntitle: Page ${number}\n---\n\n${filled(random, ['', ''])}` };
+    return { path: `page-${number}.md`, text: `---\ntitle: Page ${number}\n---\n\n${filled(random, [])}` };
   };
   await writeFiles(folder, Array.from({ length: pages }, (_, i) => page(i + 1)));
 }
@@ -70,7 +70,7 @@ function filled(random: RandomSource, parts: readonly string[]): string {
     }
     return taken;
   };
-  return `${parts.flatMap((part, i) => [...upTo((i + 1) / (parts.length + 1)), part]).join('\n\n')}\n`;
+  return `${[...parts.flatMap((part, i) => [...upTo((i + 1) / (parts.length + 1)), part]), ...upTo(1)].join('\n\n')}\n`;
 }
 
 /** Five formulas, one of them of this kit alone. */

@@ -1,9 +1,10 @@
 /** `npm run bench`: how fast the parts of this project are, a table for each. A part joins with its line in `SECTIONS`. */
+import { authoring } from './authoring.ts';
 import { physics } from './physics.ts';
 import { clouds } from './clouds.ts';
 import { tableLines, type BenchSection } from './section.ts';
 
-const SECTIONS: readonly BenchSection[] = [physics, clouds];
+const SECTIONS: readonly BenchSection[] = [physics, clouds, authoring];
 
 const HELP = `npm run bench [-- NAME …]
 

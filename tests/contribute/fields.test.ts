@@ -1,7 +1,6 @@
 /** The table of fields says what the schemas take: units, ranges, choices, what may be left out. */
 import { describe, expect, it } from 'vitest';
 import { KINDS_OF_FILE } from '../../src/components/contribute/content-files.ts';
-import { FIELD_NOTES } from '../../src/components/contribute/field-notes.ts';
 import { fieldsOf } from '../../src/components/contribute/fields.ts';
 import { marked } from '../../src/components/contribute/marked.ts';
 
@@ -29,19 +28,12 @@ it.each([
   expect(field(file, path, only)).toMatchObject({ needed, write });
 });
 
-describe.each(KINDS_OF_FILE)('$path', ({ id, schema }) => {
-  it('has fields, and says of each what to write', () => {
+describe.each(KINDS_OF_FILE)('$path', ({ schema }) => {
+  it('has fields, and says of each what it means and what to write', () => {
     const own = fieldsOf(schema);
     expect(own.length).toBeGreaterThan(1);
-    for (const { path, write } of own) expect(write, path).toMatch(/\S/);
-  });
-
-  it('says nothing of fields that it does not have', () => {
-    const paths = new Set(fieldsOf(schema).map(({ path }) => path));
-    expect(Object.keys(FIELD_NOTES[id] ?? {}).filter((path) => !paths.has(path))).toEqual([]);
+    for (const { path, write, description } of own) for (const said of [write, description]) expect(said, path).toMatch(/\S/);
   });
 });
-
-it('has no notes on other kinds of files', () => expect(Object.keys(FIELD_NOTES).filter((id) => !fields.has(id))).toEqual([]));
 
 it('escapes all but code', () => expect(marked('a <b> `c & <d>`')).toBe('a &lt;b&gt; <code>c &amp; &lt;d&gt;</code>'));

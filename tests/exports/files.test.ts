@@ -11,7 +11,7 @@ describe('one file', () => {
   const PAGE =
     '<!DOCTYPE html><html><head><meta http-equiv="Content-Security-Policy" content="default-src \'none\'"><title>Old</title><link rel="icon" href="../mark.svg"><link rel="stylesheet" href="../a.css"><link rel="stylesheet" media="print" href="../p.css"><link rel="alternate" href="../feed.xml"><script src="../offline.js" defer></script></head>' +
     '<body><a href="../run/index.html#s">run</a><a href="#here">here</a><a href="https://doi.org/1">doi</a><img src="../a.png" alt=""><script src="../reader.js" defer></script></body></html>';
-  const made = (absolute: (address: string) => string | undefined): string => oneFile(PAGE, { read: (address) => (FILES[address] === undefined ? undefined : bytes(FILES[address])), absolute, title: 'A & B', without: ['offline.js'] });
+  const made = (absolute: (address: string) => string | undefined): string => oneFile(PAGE, { read: (address) => (FILES[address] === undefined ? undefined : bytes(FILES[address])), absolute, title: 'A & B', without: ['offline.js'], needs: {} });
   const page = made((address) => new URL(address, 'https://school.example/kits/a/booklet/').href);
 
   it('names no file beside it', () => {
@@ -31,12 +31,18 @@ describe('one file', () => {
     expect(page.match(/<script/g)).toHaveLength(1);
   });
 
+  it('holds a script that would be fetched, before the one that needs it', () => {
+    const files: Record<string, string> = { '../reader.js': 'first()', '../more.js': 'second()' };
+    const text = oneFile('<body><script src="../reader.js"></script></body>', { read: (address) => bytes(files[address]!), absolute: () => undefined, title: '', without: [], needs: { 'reader.js': 'more.js' } });
+    expect(text).toContain('<script>second()</script><script>first()</script>');
+  });
+
   it('leaves a link out where the site has no address', () => {
     expect(made(() => undefined)).toContain('<a>run</a>');
   });
 
   it('says which file is missing', () => {
-    expect(() => oneFile('<link rel="stylesheet" href="x.css">', { read: () => undefined, absolute: () => undefined, title: '', without: [] })).toThrow(/x\.css/);
+    expect(() => oneFile('<link rel="stylesheet" href="x.css">', { read: () => undefined, absolute: () => undefined, title: '', without: [], needs: {} })).toThrow(/x\.css/);
   });
 });
 

@@ -61,6 +61,8 @@ describe('the feed', () => {
     const edition = { ...kit, id: 'a', draft: false, version: '1.0.0', changes: changes.slice(1) };
     const xml = feedOf([draft, edition]);
     expect(ids(xml)).toEqual(['https://school.example/', 'https://school.example/kits/a/draft/#version-1.1.0', 'https://school.example/kits/a/1.0.0/#version-1.0.0']);
+    expect(xml).toContain('1.1.0 (draft)</title>');
+    expect(xml).not.toContain('1.0.0 (draft)</title>');
     expect(xml).toContain('<summary>More &amp; better.</summary>');
     // RFC 4287, 4.1.1: one updated element of the feed, here that of its newest entry; RFC 3339 date-time.
     expect([...xml.matchAll(/<updated>([^<]*)<\/updated>/g)].map(([, date]) => date)).toEqual(['2026-05-02T00:00:00Z', '2026-05-02T00:00:00Z', '2026-02-01T00:00:00Z']);

@@ -32,6 +32,9 @@ export const builtPages = (): BuiltPage[] =>
 /** Pages of the public site only, of those sheets. */
 export const publicSheets = (sheet: string): BuiltPage[] => builtPages().filter(({ served, path }) => served.name === 'public' && path.endsWith(`/${sheet}/index.html`));
 
+/** Whether a page is a kit in one file: named like the folder of its kit. */
+export const isOneFile = ({ path }: BuiltPage): boolean => /(?:^|\/)kits\/([^/]+)\/[^/]+\/\1\.html$/.test(path);
+
 /** The address of a page on the disk. */
 export const fileAddress = (page: BuiltPage): string => pathToFileURL(page.file).href;
 

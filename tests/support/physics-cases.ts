@@ -1,8 +1,30 @@
 /**
- * Calls of every public function of the physics library, for holding one engine against another: the function's name,
- * here and there with a word more, and what gives its numbers. Inputs are literals, so that only the library computes.
+ * Calls of every public function of the physics library and of many more, for holding one engine against another: the
+ * function's name, here and there with a word more, and what gives its numbers. Inputs are literals, so that only the
+ * library computes.
  */
-import * as physics from '../../src/physics/index.ts';
+import { coagulationTime, diffusionCoefficient, wallLoss } from '../../src/physics/aerosol.ts';
+import { geopotentialAltitude } from '../../src/physics/atmosphere.ts';
+import { dropletTemperature } from '../../src/physics/droplets.ts';
+import { entropy } from '../../src/physics/expansion.ts';
+import * as face from '../../src/physics/index.ts';
+import { boltonCondensationTemperature, liftingDepositionLevel } from '../../src/physics/lifting-levels.ts';
+import { saturationPressureInAir } from '../../src/physics/moist-air.ts';
+import * as nucleation from '../../src/physics/nucleation.ts';
+import * as openings from '../../src/physics/opening.ts';
+import { dropletDiameterFromCorona, visualRange } from '../../src/physics/optics.ts';
+import * as pumps from '../../src/physics/pump.ts';
+import { roundToUncertainty, triangular } from '../../src/physics/uncertainty.ts';
+import { wallHeatTransferCoefficient } from '../../src/physics/wall-heat.ts';
+import * as walls from '../../src/physics/walls.ts';
+import { densityOfWater } from '../../src/physics/water.ts';
+
+const physics = {
+  ...face, ...nucleation, ...openings, ...pumps, ...walls,
+  boltonCondensationTemperature, coagulationTime, densityOfWater, diffusionCoefficient, dropletDiameterFromCorona, dropletTemperature,
+  entropy, geopotentialAltitude, liftingDepositionLevel, roundToUncertainty, saturationPressureInAir, triangular, visualRange,
+  wallHeatTransferCoefficient, wallLoss,
+};
 
 /** Name -> numbers. The name up to the first space is that of the function. */
 export type PhysicsCases = Readonly<Record<string, () => number[]>>;
@@ -144,7 +166,7 @@ const lesson = [
   { kind: 'stroke-pump', strokeVolume: 2e-4, strokeTime: 1, strokes: 6 },
   { kind: 'squeeze', volumeChange: -2e-4, duration: 2 },
   { kind: 'wait', duration: 30 },
-] as const satisfies readonly physics.RunEvent[];
+] as const satisfies readonly face.RunEvent[];
 /** Of a made-up vessel: time in s, gauge in Pa, thermometer in K. */
 const readings = (
   [

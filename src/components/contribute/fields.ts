@@ -11,8 +11,8 @@ export interface Field {
   readonly needed: boolean;
   /** What to write, with code in backquotes. */
   readonly write: string;
-  /** From the schema's own description. */
-  readonly description?: string;
+  /** The schema's own. */
+  readonly description: string;
 }
 
 /** The parts of a schema's definition that matter here. */
@@ -38,6 +38,9 @@ export function fieldsOf(schema: z.ZodType, above = ''): Field[] {
   return Object.entries(definition.shape ?? {}).flatMap(([key, field]) => fieldAt(above === '' ? key : `${above}.${key}`, field));
 }
 
+/** What is said of a field that chooses and says nothing of itself. */
+const CHOOSES = 'Which of these it is: the other fields depend on it.';
+
 /** The field that chooses, those common to all choices, then those of each. */
 function fieldsOfChoices({ options = [], discriminator = '' }: Definition, above: string): Field[] {
   const prefix = above === '' ? '' : `${above}.`;
@@ -48,7 +51,7 @@ function fieldsOfChoices({ options = [], discriminator = '' }: Definition, above
       .filter(([key]) => key !== discriminator && !everywhere.includes(key))
       .flatMap(([key, field]) => fieldAt(prefix + key, field).map((one) => ({ ...one, only: names[i] }))));
   return [
-    { path: prefix + discriminator, needed: true, write: oneOf(names) },
+    { path: prefix + discriminator, needed: true, write: oneOf(names), description: shapeOf(options[0]!)[discriminator]!.description ?? CHOOSES },
     ...everywhere.flatMap((key) => fieldAt(prefix + key, shapeOf(options[0]!)[key]!)),
     ...own,
   ];
@@ -59,7 +62,7 @@ const shapeOf = (schema: z.ZodType): Readonly<Record<string, z.ZodType>> => defi
 function fieldAt(path: string, schema: z.ZodType): Field[] {
   const { inner, needed, initial } = unwrapped(schema);
   const definition = definitionOf(inner);
-  const field: Field = { path, needed, write: `${writeFor(inner)}${initial === undefined ? '' : `; \`${String(initial)}\` where it is left out`}`, description: schema.description ?? inner.description };
+  const field: Field = { path, needed, write: `${writeFor(inner)}${initial === undefined ? '' : `; \`${String(initial)}\` where it is left out`}`, description: schema.description ?? inner.description ?? '' };
   if (definition.type === 'array') {
     const item = definitionOf(definition.element!);
     return holdsFields(item) ? [field, ...fieldsOf(definition.element!, `${path}[]`)] : [field];
@@ -102,7 +105,8 @@ function listOf(item: z.ZodType): string {
   return type === 'array' ? 'a list of lists' : `a list of: ${writeFor(item)}`;
 }
 
-const writeForAny = (options: readonly z.ZodType[]): string => [...new Set(options.map(writeFor))].join(' or ');
+const writeForAny = (options: readonly z.ZodType[]): string =>
+  [...new Set(options.map((option) => (definitionOf(option).type === 'object' ? `fields ${oneOf(Object.keys(shapeOf(option)))}` : writeFor(option))))].join(' or ');
 
 const article = (noun: string): string => (noun === 'particles' ? noun : /^[aeiou]/.test(noun) ? `an ${noun}` : `a ${noun}`);
 

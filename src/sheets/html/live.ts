@@ -28,9 +28,11 @@ export const readLive = (text: string): Live => JSON.parse(text) as Live;
 /** From `data-run`. */
 export const readLiveRun = (text: string): LiveRun => JSON.parse(text) as LiveRun;
 
-/** The simulated lesson over its steps: gauge and thermometer, for teachers the gas as well. */
-export function renderLiveRun(run: LiveRun, conditions: Conditions): string {
-  const { series } = lessonRun(conditions, run.steps);
+/**
+ * The simulated lesson over its steps: gauge and thermometer, for teachers the gas as well.
+ * @param simulated the run of these steps in these conditions, where it is known already
+ */
+export function renderLiveRun(run: LiveRun, conditions: Conditions, { series } = lessonRun(conditions, run.steps)): string {
   const chart = renderRunChart({
     id: run.id,
     minutes: run.minutes,

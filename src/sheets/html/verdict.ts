@@ -70,7 +70,7 @@ function reasons(verdict: Verdict, { apparatus }: Conditions, print: Print): Raw
   return [
     onsetDrop === null ? undefined : html`The air in the vessel becomes saturated at ${print('pressure', onsetDrop)} below its start.`,
     ...obstacles.slice(1).map((obstacle) => REASONS[obstacle](verdict, print)),
-    strokes === null ? undefined : html`The pump takes ${print('count', strokes)} strokes${seconds === null ? NOTHING : html`, about ${print('clock', seconds)}`}.`,
+    strokes === null ? undefined : html`The pump takes ${print('count', strokes)} ${strokes === 1 ? 'stroke' : 'strokes'}${seconds === null ? NOTHING : html`, about ${print('clock', seconds)}`}.`,
     strokes !== null || seconds === null ? undefined : html`Pumping takes about ${print('clock', seconds)}.`,
     html`The gauge shows ${print('pressure', gauge)} against the room.`,
     airFall === null ? undefined : html`Without droplets the air cools by ${print('temperatureDifference', airFall)}.`,

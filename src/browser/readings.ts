@@ -1,0 +1,207 @@
+/** The reader's own readings against the model, computed on the reader's own device. The page is whole without it. */
+import type { Finding } from '../authoring/findings.ts';
+import { readReadings } from '../authoring/readings.ts';
+import { renderComparison, renderExpected } from '../sheets/html/readings.ts';
+import type { Live } from '../sheets/html/live.ts';
+import { compareWithModel, expectedReadings, type Choice, type Comparison } from '../sheets/readings.ts';
+import type { Conditions } from '../tables/conditions.ts';
+import { NUMBER_STYLES } from '../tables/display.ts';
+import { kept } from './kept.ts';
+import { keepReadings, keptReadings } from './readings-kept.ts';
+import { asFile, columnsOf, withRow } from './readings-text.ts';
+import { conditionsFor } from './room-conditions.ts';
+import { NOTHING_SET, readAddress } from './room-settings.ts';
+
+/** Larger than any table of readings that is read, bytes. */
+const LARGEST_FILE = 1e6;
+/** More messages than that are read by nobody. */
+const MOST_MESSAGES = 20;
+
+const place = document.querySelector<HTMLElement>('#own-readings');
+if (place !== null) start(place);
+
+function start(root: HTMLElement): void {
+  const find = <E extends HTMLElement>(name: string): E => root.querySelector<E>(`[data-part="${name}"]`)!;
+  const [text, file, fields, row] = [find<HTMLTextAreaElement>('text'), find<HTMLInputElement>('file'), find('fields'), find<HTMLFormElement>('row')];
+  const [particles, from, to] = [find<HTMLSelectElement>('particles'), find<HTMLInputElement>('from'), find<HTMLInputElement>('to')];
+  const [status, problems, result] = [find('status'), find('problems'), find('result')];
+  const live = JSON.parse(root.dataset['live']!) as Live;
+  const kit = root.dataset['kit']!;
+  const style = NUMBER_STYLES[live.language];
+  let isCompared = false;
+
+  root.hidden = false;
+  text.value = keptReadings(kit);
+  drawFields();
+  text.addEventListener('input', () => {
+    keepReadings(kit, text.value);
+    drawFields();
+  });
+  file.addEventListener('change', load);
+  row.addEventListener('submit', (event) => {
+    event.preventDefault();
+    addRow();
+  });
+  find('compare').addEventListener('click', compare);
+  find('save').addEventListener('click', save);
+  find('clear').addEventListener('click', clear);
+  // The room's own script says so when another room is in force.
+  const room = document.querySelector('.your-room');
+  if (room !== null) new MutationObserver(followRoom).observe(room, { attributes: true, attributeFilter: ['data-state'] });
+
+  function setText(value: string): void {
+    text.value = value;
+    keepReadings(kit, value);
+    drawFields();
+  }
+
+  /** One input for each column that the first line names. */
+  function drawFields(): void {
+    const names = columnsOf(text.value);
+    if (names.join() === [...fields.querySelectorAll('label')].map((label) => label.textContent).join()) return;
+    fields.replaceChildren(...names.map((name, i) => {
+      const field = document.createElement('p');
+      const label = document.createElement('label');
+      const input = document.createElement('input');
+      label.htmlFor = input.id = `reading-column-${i + 1}`;
+      label.textContent = name;
+      input.type = 'text';
+      input.inputMode = 'text';
+      input.autocomplete = 'off';
+      field.append(label, ' ', input);
+      return field;
+    }));
+  }
+
+  function addRow(): void {
+    const inputs = [...fields.querySelectorAll('input')];
+    const missing = inputs.find(({ value }) => value.trim() === '');
+    if (missing !== undefined) {
+      say(`Write ${missing.labels?.[0]?.textContent ?? 'a number'} first.`);
+      missing.focus();
+      return;
+    }
+    const longer = withRow(text.value, inputs.map(({ value }) => value));
+    const { findings } = readReadings(longer, kit);
+    const last = longer.trimEnd().split('\n').length;
+    const own = findings.filter(({ line, code }) => line === last && code !== 'file-too-large');
+    show(own);
+    if (own.length > 0) {
+      say('The row is not added.');
+      return;
+    }
+    setText(longer);
+    for (const input of inputs) input.value = '';
+    inputs[0]?.focus();
+    say(`Row added: ${last - 1} ${last === 2 ? 'row' : 'rows'}.`);
+  }
+
+  function load(): void {
+    const chosen = file.files?.[0];
+    if (chosen === undefined) return;
+    if (chosen.size > LARGEST_FILE) {
+      say(`${chosen.name} is larger than a table of readings can be.`);
+      return;
+    }
+    const reader = new FileReader();
+    reader.onerror = () => say(`${chosen.name} could not be read.`);
+    reader.onload = () => {
+      setText(String(reader.result).replace(/^\ufeff/, ''));
+      compare();
+    };
+    reader.readAsText(chosen);
+  }
+
+  function compare(): void {
+    const { readings, findings } = readReadings(text.value, kit);
+    show(findings);
+    isCompared = readings !== undefined;
+    if (readings === undefined) {
+      result.replaceChildren();
+      say(findings.length === 1 ? 'One thing is wrong.' : `${findings.length} things are wrong.`);
+      return;
+    }
+    const chosen = choice();
+    if (chosen === undefined) return;
+    say('Fitting the model …');
+    // Lets the browser show the line before it is busy.
+    setTimeout(() => draw(compareWithModel(readings, conditions(), chosen)), 30);
+  }
+
+  function draw(comparison: Comparison): void {
+    const { fit, lines } = comparison;
+    result.innerHTML = renderComparison(comparison, { id: 'own', title: 'Your readings and the model', style }).html;
+    const table = result.querySelector('details');
+    if (table !== null) table.open = true;
+    say(`${lines.length} readings compared for ${conditions().roomTitle}. ${fit?.verdict ?? comparison.notes.join(' ')}`);
+  }
+
+  /** What is said beside the readings; undefined, and said, where it makes no sense. */
+  function choice(): Choice | undefined {
+    const named = particles.value === '' ? {} : { particles: particles.value };
+    if (from.value.trim() === '' && to.value.trim() === '') return named;
+    const times = [from, to].map(({ value }) => Number(value.trim().replace('−', '-').replace(',', '.') || NaN));
+    const [first = NaN, last = NaN] = times;
+    if (last > first) return { ...named, closed: { from: first, to: last } };
+    say('Write two times in seconds, the later one second, or leave both empty.');
+    from.focus();
+    return undefined;
+  }
+
+  function save(): void {
+    if (text.value.trim() === '') {
+      say('There is nothing to save yet.');
+      return;
+    }
+    const link = document.createElement('a');
+    link.href = URL.createObjectURL(new Blob([asFile(text.value)], { type: 'text/csv;charset=utf-8' }));
+    link.download = `${kit}-readings.csv`;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+    say(`Saved as ${link.download}.`);
+  }
+
+  function clear(): void {
+    setText('');
+    file.value = '';
+    isCompared = false;
+    show([]);
+    result.replaceChildren();
+    say('Your readings are gone from this device.');
+    text.focus();
+  }
+
+  function followRoom(): void {
+    if (room?.getAttribute('data-state') !== 'drawn') return;
+    try {
+      document.querySelector('[data-expected]')!.innerHTML = renderExpected(expectedReadings(conditions()), { id: 'expected', title: 'What the model lets expect of the clean run', style }).html;
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      say(`The model has no answer for this room: ${error.message}.`);
+    }
+    if (isCompared) compare();
+  }
+
+  /** Those of the room in force: the address's, else the device's, else the kit's own. */
+  function conditions(): Conditions {
+    return conditionsFor(live, readAddress(location.hash).settings ?? readAddress(kept()).settings ?? NOTHING_SET);
+  }
+
+  function show(findings: readonly Finding[]): void {
+    const shown = findings.slice(0, MOST_MESSAGES).map(({ line, what, instead }) => itemOf(`Line ${line}: ${what}; ${instead}.`));
+    const more = findings.length - shown.length;
+    problems.replaceChildren(...shown, ...(more > 0 ? [itemOf(`And ${more} more.`)] : []));
+    problems.hidden = findings.length === 0;
+    text.setAttribute('aria-invalid', String(findings.length > 0));
+  }
+
+  function itemOf(words: string): HTMLElement {
+    const item = document.createElement('li');
+    item.textContent = words.replaceAll('`', '');
+    return item;
+  }
+
+  function say(words: string): void {
+    status.textContent = words;
+  }
+}

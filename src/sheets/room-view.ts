@@ -1,0 +1,38 @@
+/** “Will it work here?”: every apparatus of the site in its rooms, for a page that answers before anybody has set anything. */
+import type { Content } from '../authoring/index.ts';
+import { NUMBER_STYLES, type Room } from '../tables/index.ts';
+import type { RoomView } from './book.ts';
+import { writeLive, type Live } from './html/live.ts';
+import { html } from './html/text.ts';
+import { renderVerdict, verdictCells } from './html/verdict.ts';
+import { conditionsOf, movingLevels } from './kit-conditions.ts';
+
+const HEADS = ['Works', 'Saturated at a drop of', 'Cloud seen from', 'Strokes', 'Pumping', 'Gauge at the end', 'Thermometer falls by', 'Left before the rating'];
+
+/** The page's data: planned drop, start and particles are those of the first kit; undefined where there is none. */
+export function roomView(content: Content): RoomView | undefined {
+  const [kit] = content.kits.values();
+  if (kit === undefined) return undefined;
+  const { language, room } = content.site;
+  const own = room;
+  const style = NUMBER_STYLES[language];
+  const conditionsIn = (apparatus: string, inRoom: string) => conditionsOf(content, { ...kit, meta: { ...kit.meta, apparatus, room: inRoom } });
+  const apparatus = inFront([...content.apparatus.keys()], kit.meta.apparatus);
+  const rooms = inFront([...content.rooms.keys()], own);
+  const lives = apparatus.map((id): Live => ({ conditions: conditionsIn(id, own), moving: movingLevels(content.apparatus.get(id)!), language }));
+  const rows = lives.map(({ conditions }) => html`<tr><th scope="row">${conditions.apparatus.title}</th>${verdictCells(conditions, style).map((cell) => html`<td>${cell}</td>`)}</tr>`);
+  return {
+    live: writeLive(lives[0]!),
+    bench: JSON.stringify({ rooms: rooms.map((id) => roomFrom(conditionsIn(apparatus[0]!, id))), apparatus: lives }),
+    rooms: rooms.map((id) => content.rooms.get(id)!.title),
+    apparatus: apparatus.map((id) => content.apparatus.get(id)!.title),
+    plan: `${kit.meta.title}: ${kit.meta.drop.text} below the start`,
+    verdict: renderVerdict(lives[0]!.conditions, style).html,
+    table: html`<table class="words"><thead><tr><th scope="col">Apparatus</th>${HEADS.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead><tbody>${rows}</tbody></table>`.html,
+  };
+}
+
+const inFront = (all: readonly string[], first: string): readonly string[] => [first, ...all.filter((one) => one !== first)];
+
+const roomFrom = ({ roomTitle, elevation, inputs }: Live['conditions']): Room =>
+  ({ title: roomTitle, elevation, temperature: inputs.roomTemperature, pressure: inputs.roomPressure, humidity: inputs.roomHumidity });

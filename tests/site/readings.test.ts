@@ -1,0 +1,136 @@
+/** The readings page: whole without script; with it a class's own table is fitted on the device, and nothing leaves it. */
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { brotliCompressSync, gzipSync } from 'node:zlib';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import type { Live } from '../../src/sheets/html/live.ts';
+import { browserForFile, publicSheets, troublesOf } from '../support/browsing.ts';
+import { classRun, TRUTH } from '../support/class-run.ts';
+
+const open = browserForFile();
+const pages = publicSheets('readings');
+
+it('stands in every kit', () => expect(pages.length).toBeGreaterThan(0));
+
+describe.each(pages)('$name', ({ address, served }) => {
+  const look = (at: (page: Page) => Promise<void>, options = {}): Promise<void> =>
+    open({ acceptDownloads: true, ...options }, async (page) => {
+      await page.goto(address, { waitUntil: 'load' });
+      if (!('javaScriptEnabled' in options)) {
+        await page.evaluate(() => localStorage.clear());
+        await page.reload({ waitUntil: 'load' });
+      }
+      await at(page);
+    });
+  const enter = (page: Page, text: string): Promise<void> => page.getByLabel('Your readings').fill(text);
+  const compare = (page: Page): Promise<void> => page.getByRole('button', { name: 'Compare with the model' }).click();
+  const said = (page: Page, words: string): Promise<void> => page.getByRole('status').and(page.locator('[data-part=status]')).filter({ hasText: words }).waitFor();
+  const simulated = async (page: Page, seed: number): Promise<string> =>
+    classRun((JSON.parse((await page.locator('#own-readings').getAttribute('data-live')) ?? '') as Live).conditions, seed);
+
+  it('says without script how to record and what to expect, and shows recorded classes with their constants', () =>
+    look(async (page) => {
+      expect(await page.locator('#own-readings').isVisible()).toBe(false);
+      expect(await page.locator('#how-to-record li').count()).toBeGreaterThan(3);
+      expect(await page.locator('#what-to-expect svg').isVisible()).toBe(true);
+      const recorded = page.locator('section[id^=readings-]');
+      expect(await recorded.count()).toBeGreaterThan(0);
+      expect(await recorded.first().locator('.constants tbody tr').count()).toBe(4);
+      expect(await recorded.first().innerText()).toMatch(/Explained\.[^]*Not explained\./);
+      await recorded.first().locator('summary').click();
+      expect(await recorded.first().locator('.readings-table tbody tr').count()).toBeGreaterThan(20);
+    }, { javaScriptEnabled: false }));
+
+  it('finds the constants of a pasted run within three standard errors, and asks nothing of any network', () =>
+    look(async (page) => {
+      const troubles = troublesOf(page, served.address);
+      // A browser may fetch the page's own icon after it has loaded; nothing else, and nothing with words of the reader in it.
+      const own = await page.locator('link[href], script[src]').evaluateAll((all) => all.map((one) => (one as HTMLLinkElement).href || (one as HTMLScriptElement).src));
+      const asked: string[] = [];
+      page.on('request', (request) => {
+        if (request.method() !== 'GET' || !own.includes(request.url())) asked.push(`${request.method()} ${request.url()}`);
+      });
+      await enter(page, await simulated(page, 11));
+      await page.context().setOffline(true);
+      await compare(page);
+      await said(page, 'readings compared').finally(() => page.context().setOffline(false));
+      const rows = await page.locator('#own-readings .constants tbody tr').allInnerTexts();
+      const truths = [TRUTH.walls, TRUTH.thermometer, TRUTH.leak * 6000, TRUTH.offset];
+      const off = rows.map((row, i) => {
+        const [, value = '', error = ''] = row.split('\t');
+        return Math.abs(parseFloat(value.replace('−', '-')) - truths[i]!) / parseFloat(error);
+      });
+      expect(off).toHaveLength(4);
+      expect(Math.max(...off)).toBeLessThan(3);
+      expect(await page.locator('#own-readings .readings-table tbody tr').count()).toBe(31);
+      expect(asked).toEqual([]);
+      expect(troubles).toEqual({ console: [], requests: [] });
+      const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    }));
+
+  it('says line and reason of what is wrong', () =>
+    look(async (page) => {
+      await enter(page, 'time (s),gauge (kPa),thermometer (°C)\n0,0,21\n5,=A1,21\n4,-5\n10,x,21');
+      await compare(page);
+      await said(page, 'wrong');
+      const problems = await page.locator('[data-part=problems] li').allInnerTexts();
+      expect(problems.map((text) => /^Line (\d+)/.exec(text)?.[1]).sort()).toEqual(expect.arrayContaining(['3', '4', '5']));
+      expect(problems.join(' ')).toMatch(/formula[^]*2 cells[^]*not a plain number/);
+      expect(await page.locator('#own-readings svg').count()).toBe(0);
+    }));
+
+  it('takes rows by keyboard, refuses a wrong one, keeps them on the device and clears them', () =>
+    look(async (page) => {
+      for (const cells of [['0', '0', '21.0'], ['5', '-4', '20.5']]) {
+        await page.getByLabel('time (s)').focus();
+        for (const [i, cell] of cells.entries()) {
+          await page.keyboard.type(cell);
+          await page.keyboard.press(i < cells.length - 1 ? 'Tab' : 'Enter');
+        }
+      }
+      const text = 'time (s),gauge (kPa),thermometer (°C)\n0,0,21.0\n5,-4,20.5\n';
+      expect(await page.getByLabel('Your readings').inputValue()).toBe(text);
+      await page.keyboard.type('3');
+      await page.keyboard.press('Tab');
+      await page.keyboard.type('-5');
+      await page.keyboard.press('Tab');
+      await page.keyboard.type('20');
+      await page.keyboard.press('Enter');
+      await said(page, 'not added');
+      expect(await page.locator('[data-part=problems] li').innerText()).toContain('does not come after');
+      await page.reload({ waitUntil: 'load' });
+      expect(await page.getByLabel('Your readings').inputValue()).toBe(text);
+      await page.getByRole('button', { name: 'Clear' }).click();
+      await page.reload({ waitUntil: 'load' });
+      expect(await page.getByLabel('Your readings').inputValue()).toBe('');
+    }));
+
+  it('loads a file, and saves what was entered', () =>
+    look(async (page) => {
+      const text = await simulated(page, 12);
+      await page.getByLabel('Or load a CSV file').setInputFiles({ name: 'class.csv', mimeType: 'text/csv', buffer: Buffer.from(`\ufeff${text}`) });
+      await said(page, 'readings compared');
+      const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save as CSV' }).click()]);
+      expect(await readFile(await download.path(), 'utf8')).toBe(`${text.replaceAll('\n', '\r\n')}\r\n`);
+      expect(download.suggestedFilename()).toMatch(/-readings\.csv$/);
+    }));
+
+  it('fits for the room that the address names', () =>
+    look(async (page) => {
+      await enter(page, await simulated(page, 13));
+      await page.goto(`${address}#elevation=1600m&temperature=18C`);
+      await page.reload({ waitUntil: 'load' });
+      await compare(page);
+      await said(page, 'compared for your room');
+    }));
+
+  it('carries a script of its own below 30,000 bytes compressed', async () => {
+    const code = await readFile(join(served.folder, 'readings.js'));
+    const sizes = { brotli: brotliCompressSync(code).length, gzip: gzipSync(code, { level: 9 }).length };
+    console.log(`readings.js: ${code.length} bytes, brotli ${sizes.brotli}, gzip ${sizes.gzip}`);
+    expect(sizes.brotli).toBeLessThan(30_000);
+  });
+});
