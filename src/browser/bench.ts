@@ -3,7 +3,7 @@ import type { Live } from '../sheets/html/live.ts';
 import { renderVerdict } from '../sheets/html/verdict.ts';
 import { inRoom, type Room } from '../tables/room.ts';
 import { elementOf, morph } from './morph.ts';
-import type { Piece } from './redraw.ts';
+import type { Piece } from './piece.ts';
 
 /** What can be chosen, as the page carries it in `data-bench`. */
 export interface Bench {
@@ -11,11 +11,11 @@ export interface Bench {
   readonly apparatus: readonly Live[];
 }
 
-/** The answer as a piece of the page, redrawn with it; undefined on other pages. */
-export function bench(root: ParentNode, onChoice: (live: Live) => void): Piece | undefined {
+/** The answer as a piece of the page; none where the page asks nothing. */
+export function bench(root: ParentNode, onChoice: (live: Live) => void): Piece[] {
   const place = root.querySelector<HTMLElement>('[data-bench]');
   const answer = place?.querySelector('.verdict');
-  if (!place || !answer) return undefined;
+  if (!place || !answer) return [];
   const { rooms, apparatus } = JSON.parse(place.dataset['bench']!) as Bench;
   const [apparatusChoice, roomChoice] = ['apparatus', 'room'].map((name) => place.querySelector<HTMLSelectElement>(`select[name=${name}]`)!);
   place.querySelector<HTMLElement>('.choices')!.hidden = false;
@@ -25,5 +25,5 @@ export function bench(root: ParentNode, onChoice: (live: Live) => void): Piece |
     const room = rooms[roomChoice!.selectedIndex]!;
     onChoice({ ...live, conditions: inRoom(live.conditions, room, live.moving) });
   });
-  return { isSlow: false, draw: (conditions, style) => morph(answer, elementOf(renderVerdict(conditions, style).html)) };
+  return [{ isSlow: false, draw: (conditions, style) => morph(answer, elementOf(renderVerdict(conditions, style).html)) }];
 }

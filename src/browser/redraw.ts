@@ -1,24 +1,15 @@
 /** The numbers of a page drawn again for other conditions: values, tolerances, tables, figures, run chart, and for which room they are. */
 import { answerTo, toleranceText } from '../questions/answer.ts';
 import { renderCurve } from '../figures/draw-curve.ts';
-import { computedFor } from '../sheets/conditions-text.ts';
 import { readTableRequest, readValueQuestion } from '../sheets/html/ask.ts';
 import { readLiveRun, renderLiveRun } from '../sheets/html/live.ts';
 import { curveOf, renderRows } from '../sheets/html/table.ts';
 import { renderPrinted } from '../sheets/html/value.ts';
 import { computeTable, printTable } from '../tables/table.ts';
-import type { Conditions } from '../tables/conditions.ts';
-import type { NumberStyle } from '../tables/display.ts';
 import { computeValue, printValue } from '../tables/value.ts';
 import { elementOf, morph } from './morph.ts';
-
-/** One piece of a page that can be drawn again. */
-export interface Piece {
-  /** @throws RangeError where the physics has no answer, and an error of its own while the simulations are not there */
-  readonly draw: (conditions: Conditions, style: NumberStyle) => void;
-  /** Set once it has shown to need the simulations: then it waits until the rest is drawn. */
-  isSlow: boolean;
-}
+import type { Piece } from './piece.ts';
+import { linesPiece } from './room-lines.ts';
 
 /** All pieces of a page, in its order; read once. */
 export function piecesOf(root: ParentNode): Piece[] {
@@ -90,15 +81,4 @@ function curvePiece(figure: HTMLElement, text: string): Draw {
 function runPiece(chart: HTMLElement, text: string): Draw {
   const run = readLiveRun(text);
   return (conditions) => morph(chart, elementOf(renderLiveRun(run, conditions)));
-}
-
-/** The lines that say for which room everything is. */
-function linesPiece(root: ParentNode): Draw {
-  const sentences = [...root.querySelectorAll<HTMLElement>('figcaption .for, [data-computed-for]')];
-  const rooms = [...root.querySelectorAll<HTMLElement>('[data-room-title]')];
-  return (conditions, style) => {
-    const sentence = computedFor(conditions, style);
-    for (const element of sentences) element.textContent = sentence;
-    for (const element of rooms) element.textContent = conditions.roomTitle;
-  };
 }

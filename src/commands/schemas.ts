@@ -5,6 +5,7 @@ import { EDITOR_SCHEMA_FOLDER, writeEditorSchemas } from '../authoring/editor-sc
 import { VOCABULARY } from '../sheets/index.ts';
 import { foldersFrom } from './folders.ts';
 import { runCommand } from './run-command.ts';
+import { writing } from './writing.ts';
 
 const HELP = `npm run schemas
 
@@ -22,7 +23,7 @@ Exit code: 0 written, 2 the command could not be carried out.`;
 await runCommand(HELP, async (args) => {
   parseArgs({ args, options: {} });
   const { content } = foldersFrom(process.env);
-  const paths = await writeEditorSchemas(content, VOCABULARY);
+  const paths = await writing(() => writeEditorSchemas(content, VOCABULARY));
   for (const path of [...paths].sort()) console.log(relative(process.cwd(), path));
   return 0;
 });

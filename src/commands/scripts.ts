@@ -7,10 +7,10 @@ import { NOT_THERE } from '../browser/later.ts';
 /** Entry files in src/browser. Classic scripts, since a browser loads no module from a disk. */
 const SCRIPTS = ['board', 'search', 'reader-more', 'readings'];
 /** Those that leave the simulations to a script that is fetched when they are needed. */
-const LEAN_SCRIPTS = ['reader'];
+const LEAN_SCRIPTS = ['reader', 'will-it-work'];
 
-/** Modules of src/physics that reader-more.js holds. */
-const SIMULATIONS = /[\\/]src[\\/]physics[\\/](droplets|particle-history|run)\.ts$/;
+/** Modules that reader-more.js holds: the simulations, and what is drawn of nothing else. */
+const SIMULATIONS = /[\\/]src[\\/](physics[\\/](droplets|particle-history|run)|figures[\\/]run-chart)\.ts$/;
 const EXPORTED_FUNCTION = /^export (?:function|const) (\w+)/gm;
 const EXPORTED_NAMES = /^export \{([^}]*)\}/gm;
 

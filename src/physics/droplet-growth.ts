@@ -29,34 +29,24 @@ export const GROWTH_HIGH: Kelvin = 325;
 export interface Surroundings {
   readonly condensationCoefficient: Ratio;
   readonly thermalAccommodation: Ratio;
-  temperature: number;
+  readonly temperature: number;
   /** e/T far from the drop */
-  vapor: number;
+  readonly vapor: number;
   /** e_s/T over plane water at the gas's temperature; its logarithm is a polynomial of the drop's excess temperature */
-  saturated: number;
-  slope1: number;
-  slope2: number;
-  slope3: number;
-  slope4: number;
+  readonly saturated: number;
+  readonly slope1: number;
+  readonly slope2: number;
+  readonly slope3: number;
+  readonly slope4: number;
   /** Kelvin length for the radius, m */
-  kelvin: number;
+  readonly kelvin: number;
   /** Latent heat over conductivity and the vapor's gas constant */
-  heatingScale: number;
-  diffusivity: number;
-  vaporPath: number;
-  heatPath: number;
+  readonly heatingScale: number;
+  readonly diffusivity: number;
+  readonly vaporPath: number;
+  readonly heatPath: number;
   /** How much warmer than the gas the last drop is, K */
   excess: number;
-}
-
-/** Room for {@link describeGas}. */
-export function newSurroundings(condensationCoefficient: Ratio, thermalAccommodation: Ratio): Surroundings {
-  return {
-    condensationCoefficient,
-    thermalAccommodation,
-    temperature: 0, vapor: 0, saturated: 0, slope1: 0, slope2: 0, slope3: 0, slope4: 0,
-    kelvin: 0, heatingScale: 0, diffusivity: 0, vaporPath: 0, heatPath: 0, excess: 0,
-  };
 }
 
 /** ln(radius) grows by this times D′(e/T − e_r/T_r)/r². */
@@ -64,29 +54,31 @@ const GROWTH_SCALE = 1 / (GAS_CONSTANT_VAPOR * DENSITY_LIQUID_WATER);
 /** Spacing of the temperatures, K, through which the saturation pressure's polynomial goes. */
 const NODE = 3;
 
-/** Fills in everything that is the same for all drops in gas of this state. */
-export function describeGas(s: Surroundings, T: Kelvin, p: Pascal, mixingRatio: Ratio): void {
-  s.temperature = T;
-  const share = mixingRatio / (MOLAR_MASS_RATIO + mixingRatio);
-  s.vapor = (p * share) / T;
-  s.saturated = saturationPressureInAir(T, p) / T;
-
+/** What is the same for all drops in gas of this state. */
+export function describeGas(T: Kelvin, p: Pascal, mixingRatio: Ratio, condensationCoefficient: Ratio, thermalAccommodation: Ratio): Surroundings {
   const logAt = (offset: number): number => log(saturationVaporPressure(T + offset) / (T + offset));
   const a = logAt(-2 * NODE);
   const b = logAt(-NODE);
   const c = logAt(0);
   const d = logAt(NODE);
   const e = logAt(2 * NODE);
-  s.slope1 = (a - 8 * b + 8 * d - e) / (12 * NODE);
-  s.slope2 = (-a + 16 * b - 30 * c + 16 * d - e) / (24 * NODE ** 2);
-  s.slope3 = (-a + 2 * b - 2 * d + e) / (12 * NODE ** 3);
-  s.slope4 = (a - 4 * b + 6 * c - 4 * d + e) / (24 * NODE ** 4);
-
-  s.kelvin = kelvinLength(T) / 2;
-  s.diffusivity = vaporDiffusivity(T, p);
-  s.vaporPath = meanFreePathOfVapor(T, p);
-  s.heatPath = meanFreePathOfHeat(T, p);
-  s.heatingScale = latentHeatOfVaporization(T) / (thermalConductivityOfAir(T) * GAS_CONSTANT_VAPOR);
+  return {
+    condensationCoefficient,
+    thermalAccommodation,
+    temperature: T,
+    vapor: (p * mixingRatio) / (MOLAR_MASS_RATIO + mixingRatio) / T,
+    saturated: saturationPressureInAir(T, p) / T,
+    slope1: (a - 8 * b + 8 * d - e) / (12 * NODE),
+    slope2: (-a + 16 * b - 30 * c + 16 * d - e) / (24 * NODE ** 2),
+    slope3: (-a + 2 * b - 2 * d + e) / (12 * NODE ** 3),
+    slope4: (a - 4 * b + 6 * c - 4 * d + e) / (24 * NODE ** 4),
+    kelvin: kelvinLength(T) / 2,
+    diffusivity: vaporDiffusivity(T, p),
+    vaporPath: meanFreePathOfVapor(T, p),
+    heatPath: meanFreePathOfHeat(T, p),
+    heatingScale: latentHeatOfVaporization(T) / (thermalConductivityOfAir(T) * GAS_CONSTANT_VAPOR),
+    excess: 0,
+  };
 }
 
 /**

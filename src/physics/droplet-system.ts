@@ -24,7 +24,6 @@ import {
   GROWTH_HIGH,
   GROWTH_LOW,
   logGrowthRate,
-  newSurroundings,
   type Surroundings,
 } from './droplet-growth.ts';
 import type { Wall } from './droplet-wall.ts';
@@ -68,7 +67,10 @@ export class DropletSystem implements BorderedSystem {
   readonly own: number;
   readonly classes: Classes;
   readonly wall: Wall | undefined;
-  readonly surroundings: Surroundings;
+  /** Condensation coefficient and thermal accommodation */
+  readonly coefficients: readonly [Ratio, Ratio];
+  /** Gas of the rates last worked out; none without droplets */
+  private surroundings: Surroundings | undefined;
   /** Of the state last evaluated */
   temperature = 0;
   mixingRatio = 0;
@@ -90,7 +92,7 @@ export class DropletSystem implements BorderedSystem {
   /** Derivatives of all rates to temperature, pressure and mixing ratio */
   private readonly gasSlopes: readonly [Float64Array, Float64Array, Float64Array];
 
-  constructor(classes: Classes, wall: Wall | undefined, condensationCoefficient: Ratio, thermalAccommodation: Ratio) {
+  constructor(classes: Classes, wall: Wall | undefined, coefficients: readonly [Ratio, Ratio]) {
     this.own = classes.number.length;
     this.classes = classes;
     this.radius = new Float64Array(this.own);
@@ -101,7 +103,7 @@ export class DropletSystem implements BorderedSystem {
     this.least = classes.scale.map((scale, i) => measureOf((cbrt(classes.dryRadiusCubed[i]!) / scale) ** 2));
     this.gasSlopes = [new Float64Array(this.own + 2), new Float64Array(this.own + 2), new Float64Array(this.own + 2)];
     this.wall = wall;
-    this.surroundings = newSurroundings(condensationCoefficient, thermalAccommodation);
+    this.coefficients = coefficients;
   }
 
   /** From `time` on the pressure goes from `pressure` at the given rate, Pa/s. */
@@ -165,13 +167,14 @@ export class DropletSystem implements BorderedSystem {
 
   /** Rates of all unknowns for the radii last opened in gas of a given state. */
   private ratesIn(T: Kelvin, p: Pascal, q: Ratio, rate: Float64Array): void {
-    const { own, radius, stretch, smallest, surroundings, wall } = this;
+    const { own, radius, stretch, smallest, wall } = this;
     const { dryRadiusCubed, kappa } = this.classes;
-    if (own > 0) describeGas(surroundings, T, p, q);
+    const surroundings = own > 0 ? describeGas(T, p, q, ...this.coefficients) : undefined;
+    this.surroundings = surroundings;
     for (let i = 0; i < own; i++) {
       // A stage of a step may fall far below the dry particle, where Kelvin's factor would overflow.
       const r = Math.max(radius[i]!, smallest[i]!);
-      rate[i] = logGrowthRate(surroundings, r, dryRadiusCubed[i]!, kappa[i]!) * stretch[i]!;
+      rate[i] = logGrowthRate(surroundings!, r, dryRadiusCubed[i]!, kappa[i]!) * stretch[i]!;
     }
     let heat = 0;
     let vapor = 0;
@@ -192,7 +195,7 @@ export class DropletSystem implements BorderedSystem {
       const r = radius[i]!;
       const widening = stretch[i]!;
       const growth = rate[i]! / widening;
-      const nudged = logGrowthRate(surroundings, r * (1 + NUDGE), dryRadiusCubed[i]!, kappa[i]!);
+      const nudged = logGrowthRate(surroundings!, r * (1 + NUDGE), dryRadiusCubed[i]!, kappa[i]!);
       this.baseStretch[i] = widening;
       diagonal[i] = (nudged - growth) / NUDGE + growth * (2 - widening + 2 * square[i]!);
       sumGradient[i] = (3 * DROP_MASS * number[i]! * r * r * r) / widening;

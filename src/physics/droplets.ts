@@ -1,7 +1,7 @@
 /** Cloud droplets: how fast one grows, and what a population of them does to air whose pressure changes. */
 import { HOMOGENEOUS_FREEZING_POINT } from './constants.ts';
 import { checkedTimes, checkHistory, checkStart, coefficients } from './droplet-checks.ts';
-import { describeGas, GROWTH_HIGH, logGrowthRate, newSurroundings, type Surroundings } from './droplet-growth.ts';
+import { describeGas, GROWTH_HIGH, logGrowthRate, type Surroundings } from './droplet-growth.ts';
 import {
   DEFAULT_TOLERANCE,
   runAlong,
@@ -181,7 +181,7 @@ export function condenseWithin(input: Condensation, tolerance: StepTolerance): C
       }),
     },
     wall,
-    ...coefficients(input),
+    coefficients(input),
   );
   const { temperature } = start;
   const saturationRatio = Math.min(1, start.saturationRatio);
@@ -239,8 +239,9 @@ function airOf(system: DropletSystem): CloudyAir {
 }
 
 function sizesOf(system: DropletSystem, classes: readonly SizeClass[]): DropletSize[] {
-  const { surroundings, temperature, pressure, mixingRatio } = system;
-  if (classes.length > 0) describeGas(surroundings, temperature, pressure, mixingRatio);
+  if (classes.length === 0) return [];
+  const { temperature, pressure, mixingRatio } = system;
+  const surroundings = describeGas(temperature, pressure, mixingRatio, ...system.coefficients);
   const density = dryAirDensity(temperature, pressure, Math.max(0, mixingRatio));
   return classes.map(({ mode, dryDiameter, kappa }, i) => {
     const radius = system.radius[i]!;
@@ -261,7 +262,6 @@ function growthOf(droplet: GrowingDroplet): { rate: number; surroundings: Surrou
   const kappa = inRange('kappa', droplet.kappa ?? 0, 0, 2, '');
   // A dry insoluble particle has the vapor pressure of water of its size: as pure water it says the same without 0/0.
   const solute = kappa === 0 ? 0 : (dry / 2) ** 3;
-  const surroundings = newSurroundings(...coefficients(droplet));
-  describeGas(surroundings, air.temperature, air.pressure, air.mixingRatio);
+  const surroundings = describeGas(air.temperature, air.pressure, air.mixingRatio, ...coefficients(droplet));
   return { rate: logGrowthRate(surroundings, diameter / 2, solute, kappa), surroundings };
 }

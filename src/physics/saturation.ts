@@ -22,9 +22,11 @@ const SLOPE_OF_LN_E = 5420;
 export function saturationVaporPressure(temperature: Kelvin): Pascal {
   const T = inRange('temperature', temperature, LIQUID_LOW, LIQUID_HIGH, 'K');
   const lnT = log(T);
+  // The hyperbolic tangent of half of that exponent, by the exponential that is the same in every engine.
+  const tanh = 1 - 2 / (exp(0.083 * (T - 218.8)) + 1);
   return exp(
     54.842763 - 6763.22 / T - 4.21 * lnT + 0.000367 * T +
-      (1 - 2 / (exp(2 * 0.0415 * (T - 218.8)) + 1)) * (53.878 - 1331.22 / T - 9.44523 * lnT + 0.014025 * T),
+      tanh * (53.878 - 1331.22 / T - 9.44523 * lnT + 0.014025 * T),
   );
 }
 

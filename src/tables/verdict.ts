@@ -34,6 +34,8 @@ export interface Verdict {
   readonly neededHumidity: number | null;
 }
 
+/** Parts of the way to the deepest drop that are tried first: near its end droplets would freeze. */
+const TRIED = [1, 0.7, 0.5, 0.3, 0.2, 0.1, 0.05];
 /** Steps of a search for a drop: finer than a gauge is read. */
 const SEARCHES = 9;
 /** A pump takes ever longer toward its end: this far above it, it still gets anywhere. */
@@ -57,9 +59,9 @@ export function verdictOn(conditions: Conditions): Verdict {
     ['gauge', reading < gauge.lowestGauge || above > gauge.highestGauge],
     ['pump', !within],
     ['dry', onsetDrop === null || onsetDrop > deepestDrop],
-    ['shallow', onsetDrop !== null && onsetDrop <= deepestDrop && seenDrop !== null && drop < seenDrop],
-    ['frozen', frozen],
-    ['unseen', onsetDrop !== null && onsetDrop <= deepestDrop && seenDrop === null && !frozen],
+    ['shallow', onsetDrop !== null && onsetDrop <= deepestDrop && drop < (seenDrop ?? onsetDrop)],
+    ['frozen', within && frozen],
+    ['unseen', onsetDrop !== null && onsetDrop <= Math.min(drop, deepestDrop) && seenDrop === null && !frozen],
   ] as const).flatMap(([obstacle, stands]) => (stands ? [obstacle] : []));
   return {
     works: obstacles.length === 0, obstacles, drop, onsetDrop, seenDrop, deepestDrop, gauge: reading,
@@ -91,7 +93,7 @@ const seenAt = (state: State, drop: number): boolean =>
 
 /** The smallest drop, between where the air becomes saturated and the deepest, at which a cloud is seen; by halving, which the first visible cloud allows. */
 function firstSeen(state: State, from: number, deepest: number): number | null {
-  const furthest = [deepest, (from + deepest) / 2, Math.min(deepest, Math.max(state.plannedDrop, from))].find((drop) => seenAt(state, drop));
+  const furthest = TRIED.map((part) => from + part * (deepest - from)).find((drop) => seenAt(state, drop));
   if (furthest === undefined) return null;
   let [low, high] = [from, furthest];
   for (let i = 0; i < SEARCHES; i++) {

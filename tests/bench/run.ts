@@ -3,8 +3,9 @@ import { authoring } from './authoring.ts';
 import { physics } from './physics.ts';
 import { clouds } from './clouds.ts';
 import { tableLines, type BenchSection } from './section.ts';
+import { site } from './site.ts';
 
-const SECTIONS: readonly BenchSection[] = [physics, clouds, authoring];
+const SECTIONS: readonly BenchSection[] = [physics, clouds, authoring, site];
 
 const HELP = `npm run bench [-- NAME …]
 

@@ -35,7 +35,7 @@ describe('a build with findings', () => {
     const found = stderr.split('\n').filter((line) => FINDING.test(line));
     expect(found).toHaveLength(2);
     expect(found.some((line) => line.includes(`student.mdx:${lines + 1}:`)), stderr).toBe(true);
-    expect(found.some((line) => /saddle-room\.yaml:5:1:/.test(line)), stderr).toBe(true);
+    expect(found.some((line) => /saddle-room\.yaml:6:1:/.test(line)), stderr).toBe(true);
     expect([contentsOf(site), contentsOf(`${site}-teachers`)]).toEqual(before);
     expect(readdirSync(place).sort()).toEqual(['content', 'site', 'site-teachers']);
   });

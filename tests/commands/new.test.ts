@@ -5,7 +5,8 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { formatFinding, kitSchema, loadFolder, readFolder, readYaml } from '../../src/authoring/index.ts';
 import { checkContent } from '../../src/commands/read-book.ts';
-import { fitKit } from '../../src/commands/templates/index.ts';
+import { UsageError } from '../../src/commands/run-command.ts';
+import { fitKit, makeNew } from '../../src/commands/templates/index.ts';
 import { VOCABULARY } from '../../src/sheets/index.ts';
 import { runCommand, type Ended } from '../support/command.ts';
 import { contentsOf, filesBelow, newFolder, removeFolder } from '../support/folders.ts';
@@ -20,7 +21,8 @@ beforeAll(() => {
 });
 afterAll(() => removeFolder(place));
 
-const make = (content: string, ...args: string[]): Promise<Ended> => runCommand('new', args, { env: { LAPSEBOOK_CONTENT: content } });
+/** The command as a user runs it. */
+const run = (content: string, ...args: string[]): Promise<Ended> => runCommand('new', args, { env: { LAPSEBOOK_CONTENT: content } });
 
 async function copyOf(good: string, name: string): Promise<string> {
   const folder = join(place, name);
@@ -75,12 +77,11 @@ describe.each(KINDS)('new %s', (kind, name, files) => {
   it('writes into a folder with lessons, changes nothing there, and all of it builds', async () => {
     const folder = await copyOf('minimal', `${kind}-beside`);
     const before = contentsOf(folder);
-    const { code, stdout, stderr } = await make(folder, kind, name);
-    expect(stderr).toBe('');
-    expect(code).toBe(0);
+    const { isWritten, text } = await makeNew([kind, name], folder);
+    expect(isWritten).toBe(true);
     expect(lessonFiles(folder)).toEqual([...Object.keys(before), ...files].sort());
-    expect(listed(stdout).sort()).toEqual(files);
-    expect(stdout).toContain('npm run check');
+    expect(listed(text).sort()).toEqual(files);
+    expect(text).toContain('npm run check');
     expect(contentsOf(folder)).toMatchObject(before);
     await expectNothingFound(folder);
     await expectHelp(folder, files);
@@ -110,10 +111,10 @@ const FIRST: readonly (readonly [kind: string, name: string, files: readonly str
 describe.each(FIRST)('new %s in an empty folder', (kind, name, files) => {
   it('lays down what it stands on, and all of it builds', async () => {
     const folder = await emptyFolder(`${kind}-first`);
-    const { code, stdout } = await make(folder, kind, name);
-    expect(code).toBe(0);
+    const { isWritten, text } = await makeNew([kind, name], folder);
+    expect(isWritten).toBe(true);
     expect(lessonFiles(folder)).toEqual([...files].sort());
-    expect(listed(stdout).sort()).toEqual([...files].sort());
+    expect(listed(text).sort()).toEqual([...files].sort());
     await expectNothingFound(folder);
     await expectHelp(folder, files);
     expect(existsSync(join(folder, '.schemas', `${kind}.json`))).toBe(true);
@@ -124,7 +125,7 @@ describe('one after another', () => {
   it('builds with everything in one folder, each thing made once', async () => {
     const folder = await emptyFolder('all');
     for (const [kind, name] of [['room', 'room-14'], ['kit', 'melting-ice'], ['kit', 'rising-air'], ['question', 'rising-air/how-cold'], ['misconception', 'true']] as const) {
-      expect((await make(folder, kind, name)).code, `${kind} ${name}`).toBe(0);
+      expect((await makeNew([kind, name], folder)).isWritten, `${kind} ${name}`).toBe(true);
     }
     await expectNothingFound(folder);
     expect(lessonFiles(folder).filter((path) => /^(rooms|apparatus|particles)\//.test(path))).toEqual([
@@ -192,11 +193,9 @@ describe('a kit', () => {
     const folder = await copyOf('minimal', 'broken');
     await edit(join(folder, 'rooms/workshop.yaml'), '20.0 °C', '20.0');
     const before = contentsOf(folder);
-    const { code, stdout, stderr } = await make(folder, 'kit', 'melting-ice');
-    expect(code).toBe(1);
-    expect(stderr).toMatch(/rooms\/workshop\.yaml:\d+:\d+: /);
-    expect(stderr).not.toMatch(STACK);
-    expect(stdout).toBe('');
+    const { isWritten, text } = await makeNew(['kit', 'melting-ice'], folder);
+    expect(isWritten).toBe(false);
+    expect(text).toMatch(/rooms\/workshop\.yaml:\d+:\d+: /);
     expect(contentsOf(folder)).toEqual(before);
   });
 });
@@ -236,12 +235,10 @@ describe('a name that is taken', () => {
     const folder = await copyOf('minimal', `taken-${kind}`);
     await cp(join(folder, 'apparatus', 'jar.yaml'), join(folder, 'apparatus', 'jar-2.yaml'));
     const before = contentsOf(folder);
-    const { code, stdout, stderr } = await make(folder, kind, name);
-    expect(code).toBe(1);
-    expect(stderr).toMatch(new RegExp(` ${proposed}\\.$`, 'm'));
-    expect(stderr).toContain('is there already');
-    expect(stderr).not.toMatch(STACK);
-    expect(stdout).toBe('');
+    const { isWritten, text } = await makeNew([kind, name], folder);
+    expect(isWritten).toBe(false);
+    expect(text).toMatch(new RegExp(` ${proposed}\\.$`));
+    expect(text).toContain('is there already');
     expect(contentsOf(folder)).toEqual(before);
   });
 });
@@ -260,37 +257,60 @@ describe('a mistake in the call', () => {
     [['room', '../outside'], '`outside`'],
     [['room', 'con'], '`the-con`'],
     [['room', 'x'.repeat(65)], `\`${'x'.repeat(64)}\``],
-    [['room', '--colour'], '--colour'],
   ] as const)('%j is answered with %s', async (args, answer) => {
     const folder = join(place, 'called');
     if (!existsSync(folder)) await copyOf('minimal', 'called');
     const before = contentsOf(folder);
-    const { code, stdout, stderr } = await make(folder, ...args);
+    const error: unknown = await makeNew(args, folder).catch((reason: unknown) => reason);
+    expect(error).toBeInstanceOf(UsageError);
+    expect((error as UsageError).message).toContain(answer);
+    expect(contentsOf(folder)).toEqual(before);
+  });
+
+  it('or a file where a folder belongs is answered with its place', async () => {
+    const folder = await copyOf('minimal', 'in-the-way');
+    await writeFile(join(folder, '.schemas'), 'a file where a folder belongs\n');
+    await expect(makeNew(['room', 'attic'], folder)).rejects.toThrow(/\.schemas cannot be written/);
+  });
+});
+
+describe('npm run new', () => {
+  it('makes a kit in an empty folder', async () => {
+    const folder = await emptyFolder('run');
+    const { code, stdout, stderr } = await run(folder, 'kit', 'melting-ice');
+    expect(stderr).toBe('');
+    expect(code).toBe(0);
+    expect(listed(stdout).sort()).toEqual(lessonFiles(folder));
+    expect(listed(stdout)).toContain('kits/melting-ice/kit.yaml');
+
+    const again = await run(folder, 'kit', 'melting-ice');
+    expect(again.code).toBe(1);
+    expect(again.stdout).toBe('');
+    expect(again.stderr).toContain('melting-ice-2');
+    expect(again.stderr).not.toMatch(STACK);
+  });
+
+  it.each([
+    [['kitt', 'x'], '`kit`'],
+    [['room', '--colour'], '--colour'],
+  ])('%j is answered with %s and the help, exit code 2', async (args, answer) => {
+    const { code, stdout, stderr } = await run(join(GOOD, 'minimal'), ...args);
     expect(code).toBe(2);
     expect(stderr).toContain(answer);
+    expect(stderr).toContain('npm run new -- KIND NAME');
     expect(stderr).not.toMatch(STACK);
     expect(stdout).toBe('');
-    expect(contentsOf(folder)).toEqual(before);
   });
 
   it('names a content folder that is not there', async () => {
     const missing = join(place, 'nowhere');
-    const { code, stderr } = await make(missing, 'kit', 'melting-ice');
+    const { code, stderr } = await run(missing, 'kit', 'melting-ice');
     expect(code).toBe(2);
     expect(stderr).toContain(missing);
     expect(stderr).not.toMatch(STACK);
   });
 
-  it('names what stands in the way of a folder', async () => {
-    const folder = await copyOf('minimal', 'in-the-way');
-    await writeFile(join(folder, '.schemas'), 'a file where a folder belongs\n');
-    const { code, stderr } = await make(folder, 'room', 'attic');
-    expect(code).toBe(2);
-    expect(stderr).toContain('.schemas');
-    expect(stderr).not.toMatch(STACK);
-  });
-
-  it.each(['--help', '-h'])('is forestalled by %s', async (help) => {
+  it.each(['--help', '-h'])('explains itself with %s', async (help) => {
     const { code, stdout, stderr } = await runCommand('new', [help]);
     expect(code).toBe(0);
     expect(stdout).toContain('npm run new -- kit melting-ice');

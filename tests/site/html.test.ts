@@ -16,12 +16,20 @@ interface Message {
 const java = findJava();
 const CHECKER = createRequire(import.meta.url).resolve('vnu-jar/build/dist/vnu.jar');
 
+/** Properties that the checker's CSS part does not know, and where they are specified; seen only in a kit in one file, whose styles stand in the page. */
+const NEWER_PROPERTIES: Readonly<Record<string, string>> = {
+  'paint-order': 'SVG 2, section 13.8',
+  'container-type': 'CSS Conditional Rules Level 5, section 3.1',
+};
+const UNKNOWN_PROPERTY = /^CSS: “([\w-]+)”: Property “\1” doesn't exist\.$/;
+const isNewer = ({ message }: Message): boolean => (UNKNOWN_PROPERTY.exec(message)?.[1] ?? '') in NEWER_PROPERTIES;
+
 describe.each(servedFolders())('the $name folder', ({ folder }) => {
   it.skipIf(java === undefined)('has no error in its pages', { timeout: 120_000 }, () => {
     const { stderr, status } = spawnSync(java ?? 'java', ['-jar', CHECKER, '--format', 'json', '--skip-non-html', '--exit-zero-always', folder], { encoding: 'utf8', maxBuffer: 1e8 });
     expect(status).toBe(0);
     const { messages } = JSON.parse(stderr) as { messages: readonly Message[] };
-    const errors = messages.filter(({ type }) => type === 'error' || type === 'non-document-error');
+    const errors = messages.filter(({ type }) => type === 'error' || type === 'non-document-error').filter((message) => !isNewer(message));
     expect(errors.map(({ url, lastLine, message, extract }) => `${url.split(folder).pop()}:${lastLine ?? 0} ${message} ${extract ?? ''}`)).toEqual([]);
   });
 });

@@ -165,7 +165,7 @@ describe('a second build in the same place', () => {
 
   it('is whole on the device after the page was loaded twice, and the old one is gone', async () => {
     await page.reload({ waitUntil: 'load' });
-    await page.waitForFunction(async (old) => (await caches.keys()).every((name) => name !== old), before[0], { timeout: 20_000 });
+    await expect.poll(editions, { timeout: 30_000 }).not.toContain(before[0]);
     await page.reload({ waitUntil: 'load' });
     await page.waitForFunction(() => document.documentElement.dataset['offline'] === 'kept');
     expect(await editions()).toHaveLength(1);

@@ -47,7 +47,7 @@ const REASONS: Readonly<Record<Obstacle, (verdict: Verdict, print: Print) => Raw
   dry: ({ onsetDrop, deepestDrop }, print) => onsetDrop === null
     ? html`The air is so dry or cold that no fall in pressure saturates it before droplets would freeze.`
     : html`The air is too dry: it becomes saturated only at ${print('pressure', onsetDrop)}, and vessel, gauge and pump allow ${print('pressure', deepestDrop)}.`,
-  shallow: ({ drop, seenDrop }, print) => html`At ${print('pressure', drop)} there is no cloud that can be seen yet; that takes ${print('pressure', seenDrop ?? drop)}.`,
+  shallow: ({ drop, seenDrop, onsetDrop }, print) => html`At ${print('pressure', drop)} there is no cloud that can be seen yet; that takes ${print('pressure', seenDrop ?? onsetDrop ?? drop)}.`,
   frozen: () => html`The droplets would be colder than −38 °C, where they freeze by themselves: a cloud of ice, of which these numbers say nothing.`,
   unseen: () => html`The cloud stays too thin to be seen across this vessel in its light.`,
 };
@@ -59,7 +59,7 @@ const CHANGES: Readonly<Record<Obstacle, (verdict: Verdict, print: Print) => Raw
   dry: ({ neededHumidity }, print) => neededHumidity === null
     ? html`Warm the room: at this temperature even moist air holds too little vapor.`
     : html`Moisten the air: a little water in the closed vessel for some minutes. From ${print('fraction', neededHumidity)} humidity on, cloud begins at half of the planned drop.`,
-  shallow: ({ seenDrop, neededHumidity }, print) => html`Pump by ${print('pressure', seenDrop ?? 0)} or more${neededHumidity === null ? NOTHING : html`, or moisten the air in the vessel to ${print('fraction', neededHumidity)}`}.`,
+  shallow: ({ drop, seenDrop, onsetDrop, neededHumidity }, print) => html`Pump by ${print('pressure', seenDrop ?? onsetDrop ?? drop)} or more${neededHumidity === null ? NOTHING : html`, or moisten the air in the vessel to ${print('fraction', neededHumidity)}`}.`,
   frozen: () => html`Pump less far, or start warmer.`,
   unseen: () => html`Let in particles, light it from the side against black, or take a wider vessel.`,
 };

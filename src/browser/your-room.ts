@@ -1,0 +1,155 @@
+/** The reader's room: what the control says, the address or the device remembers, is what a page is computed for. */
+import { computedFor } from '../sheets/conditions-text.ts';
+import { readLive, type Live } from '../sheets/html/live.ts';
+import { NUMBER_STYLES, type NumberStyle } from '../tables/display.ts';
+import type { Conditions } from '../tables/conditions.ts';
+import { keep, kept } from './kept.ts';
+import { isNotThere, simulations } from './later.ts';
+import { printInMargins } from './print-margins.ts';
+import type { Piece } from './piece.ts';
+import { conditionsFor } from './room-conditions.ts';
+import { roomControl } from './room-control.ts';
+import { isOwnRoom, NOTHING_SET, readAddress, writeAddress, writeSettings, type RoomSettings } from './room-settings.ts';
+
+/** After so many rounds the engines of today have compiled what runs often. */
+const WARM_ROUNDS = 3;
+const MORE = 'reader-more.js';
+const script = document.currentScript instanceof HTMLScriptElement ? document.currentScript.src : '';
+
+/** What a page is made of, as far as it follows from the room; `onChoice` puts other conditions of its own in place of the page's. */
+export type Pieces = (onChoice: (live: Live) => void) => Piece[];
+
+/** Brings the control on the page to life, and with it the pieces; nothing where there is no control. */
+export function startRoom(piecesOf: Pieces): void {
+  const root = document.querySelector<HTMLElement>('.your-room');
+  if (root !== null) start(root, piecesOf);
+}
+
+function start(root: HTMLElement, piecesOf: Pieces): void {
+  let live = readLive(root.dataset['live']!);
+  let settings = NOTHING_SET;
+  let drawn: { settings: RoomSettings; conditions: Conditions } = { settings, conditions: live.conditions };
+  let run = 0;
+  const control = roomControl(root, () => live.conditions, { onSettings: (wanted) => apply(wanted), onReset: () => apply({ ...NOTHING_SET, customary: settings.customary }, { all: true }) });
+  const pieces = piecesOf((chosen) => {
+    live = chosen;
+    apply(settings, { all: true });
+  });
+
+  const { anchor, settings: fromAddress, problems } = readAddress(location.hash);
+  const wanted = fromAddress ?? readAddress(kept()).settings;
+  if (wanted === undefined) control.show(settings, live.conditions, true);
+  else apply(wanted, { all: true, isSilent: fromAddress !== undefined });
+  if (problems.length > 0) {
+    root.setAttribute('open', '');
+    control.say(`${problems.join(' ')} The page keeps its last numbers.`, true);
+  }
+  if (anchor !== '' && location.hash !== `#${anchor}`) document.getElementById(anchor)?.scrollIntoView();
+  addEventListener('hashchange', follow);
+  for (const name of ['click', 'auxclick'] as const) document.addEventListener(name, carry, true);
+
+  root.addEventListener('toggle', () => root.hasAttribute('open') && void warm(), { once: true });
+
+  /** While the reader looks for the right box: the same numbers computed once more for nothing, so that the browser has made fast code of them by the time they are wanted. */
+  async function warm(): Promise<void> {
+    const style: NumberStyle = { ...(NUMBER_STYLES[live.language] ?? NUMBER_STYLES['en']!), customary: settings.customary };
+    const at = settings;
+    for (let round = 0; round < WARM_ROUNDS; round++) {
+      const conditions = { ...conditionsFor(live, settings) };
+      for (const piece of pieces) {
+        await new Promise((resolve) => setTimeout(resolve));
+        if (settings !== at) return;
+        if (piece.isSlow) continue;
+        try {
+          piece.draw(conditions, style);
+        } catch (error) {
+          if (isNotThere(error)) {
+            piece.isSlow = true;
+            void simulations(new URL(MORE, script || location.href).href);
+          } else if (!(error instanceof RangeError)) throw error;
+        }
+      }
+    }
+  }
+
+  /** Draws the page for settings; keeps the last good numbers, and says so, where the physics has none. */
+  function apply(wantedSettings: RoomSettings, { all = false, isSilent = false } = {}): void {
+    const started = performance.now();
+    const conditions = conditionsFor(live, wantedSettings);
+    const style: NumberStyle = { ...(NUMBER_STYLES[live.language] ?? NUMBER_STYLES['en']!), customary: wantedSettings.customary };
+    const own = ++run;
+    const slow: Piece[] = [];
+    const refused: string[] = [];
+    root.dataset['state'] = 'drawing';
+    const draw = (piece: Piece): void => {
+      try {
+        piece.draw(conditions, style);
+      } catch (error) {
+        if (isNotThere(error)) {
+          piece.isSlow = true;
+          slow.push(piece);
+        } else if (error instanceof RangeError) refused.push(error.message);
+        else throw error;
+      }
+    };
+    for (const piece of pieces) if (piece.isSlow) slow.push(piece); else draw(piece);
+    settings = wantedSettings;
+    drawn = { settings, conditions };
+    control.show(settings, conditions, all);
+    remember(isSilent);
+    const line = computedFor(conditions, style);
+    printInMargins(isOwnRoom(settings) && !settings.customary ? undefined : `${line}.`, root.dataset['page']!, root.dataset['address']!);
+    document.documentElement.classList.toggle('in-your-room', !isOwnRoom(settings));
+    const end = (): void => {
+      root.dataset['state'] = 'drawn';
+      control.say(refused.length === 0 ? `${line}.` : `Some of this page keeps its last numbers: ${[...new Set(refused)].join('; ')}.`, refused.length > 0);
+      performance.measure('room-all', { start: started });
+    };
+    performance.measure('room', { start: started });
+    if (slow.length === 0) end();
+    else void finish(slow, draw, () => own === run, refused, end);
+  }
+
+  /** Draws what takes simulations, one piece at a time, as long as nothing newer is wanted. */
+  async function finish(slow: Piece[], draw: (piece: Piece) => void, isWanted: () => boolean, refused: string[], end: () => void): Promise<void> {
+    const todo = [...slow];
+    if (!(await simulations(new URL(MORE, script || location.href).href))) {
+      refused.push(`${MORE} could not be loaded`);
+      todo.length = 0;
+    }
+    for (const piece of todo) {
+      await new Promise((resolve) => setTimeout(resolve));
+      if (!isWanted()) return;
+      draw(piece);
+    }
+    if (isWanted()) end();
+  }
+
+  /** On the device, unless it came from somebody's address and nothing was changed; and in the address. */
+  function remember(isSilent: boolean): void {
+    if (!isSilent) keep(writeSettings(settings));
+    const { anchor: at } = readAddress(location.hash);
+    const hash = writeAddress(at, settings);
+    if (hash === location.hash || hash === '' && location.hash === '') return;
+    try {
+      history.replaceState(history.state, '', hash === '' ? location.pathname + location.search : hash);
+    } catch {
+      location.hash = hash;
+    }
+  }
+
+  /** A link to a step keeps the room; an address typed or pasted brings another. */
+  function follow(): void {
+    const { anchor: at, settings: given } = readAddress(location.hash);
+    if (given === undefined) remember(true);
+    else if (writeSettings(given) !== writeSettings(drawn.settings)) apply(given, { all: true, isSilent: true });
+    if (at !== '') document.getElementById(at)?.scrollIntoView();
+  }
+
+  /** Takes the room along to the other pages of the site, for devices that remember nothing. */
+  function carry(event: Event): void {
+    const link = event.target instanceof Element ? event.target.closest<HTMLAnchorElement>('a[href]') : null;
+    if (link === null || link.origin !== location.origin && link.protocol !== 'file:' || link.pathname === location.pathname || !link.pathname.endsWith('.html')) return;
+    link.hash = writeAddress(readAddress(link.hash).anchor, settings);
+  }
+}

@@ -1,0 +1,73 @@
+/**
+ * How long a page takes to be drawn again for the reader's room, in a real browser whose processor is slowed four times,
+ * and how large its script is. On a machine that does something else besides, the times are those of both.
+ */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { brotliCompressSync, gzipSync } from 'node:zlib';
+import type { CDPSession, Page } from 'playwright-core';
+import { openBrowser } from '../support/chromium.ts';
+import { buildForTests } from '../support/command.ts';
+import { filesBelow, newFolder, removeFolder } from '../support/folders.ts';
+import { ROOT } from '../support/root.ts';
+import { quantile, type BenchRow, type BenchSection } from './section.ts';
+
+const SLOWED = 4;
+const REDRAWS = 25;
+const SHEETS = ['numbers', 'background', 'run', 'questions', 'booklet'];
+/** The browser compiles what runs often; a reader has looked at the control for as long, ms. */
+const OPEN_FOR = 5000;
+
+async function redraws(page: Page, session: CDPSession, address: string): Promise<{ first: number; times: number[]; whole: number[] }> {
+  await page.goto(address, { waitUntil: 'load' });
+  await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
+  await page.locator('.your-room > summary').click();
+  await page.waitForTimeout(OPEN_FOR);
+  const times: number[] = [];
+  const whole: number[] = [];
+  for (let redraw = 0; redraw < REDRAWS; redraw++) {
+    await page.evaluate(() => performance.clearMeasures());
+    await page.fill('#room-temperature', String(15 + (redraw % 12)));
+    await page.waitForFunction(() => performance.getEntriesByName('room-all').length > 0);
+    const [room, all] = await page.evaluate(() => ['room', 'room-all'].map((name) => performance.getEntriesByName(name)[0]?.duration ?? 0));
+    times.push(room!);
+    whole.push(all!);
+  }
+  await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  const sorted = (list: number[]): number[] => [...list].sort((a, b) => a - b);
+  return { first: times[0]!, times: sorted(times), whole: sorted(whole) };
+}
+
+async function measure(progress: (what: string) => void): Promise<BenchRow[]> {
+  const folder = newFolder();
+  const site = join(folder, 'site');
+  progress('building');
+  await buildForTests(join(ROOT, 'content'), site);
+  const browser = await openBrowser();
+  try {
+    const rows: BenchRow[] = [];
+    for (const path of filesBelow(site).filter((file) => SHEETS.some((sheet) => file.endsWith(`/${sheet}/index.html`)))) {
+      progress(path);
+      const page = await browser.newPage();
+      const { first, times, whole } = await redraws(page, await page.context().newCDPSession(page), pathToFileURL(join(site, path)).href);
+      await page.close();
+      rows.push([path.replace(/\/index\.html$/, ''), first.toFixed(1), quantile(times, 0).toFixed(1), quantile(times, 0.5).toFixed(1), quantile(times, 0.9).toFixed(1), quantile(whole, 0.5).toFixed(1)]);
+    }
+    for (const name of ['reader.js', 'reader-more.js', 'will-it-work.js']) {
+      const script = readFileSync(join(site, name));
+      rows.push([`${name}: bytes as they are, brotli, gzip`, String(script.length), String(brotliCompressSync(script).length), String(gzipSync(script).length), '', '']);
+    }
+    return rows;
+  } finally {
+    await browser.close();
+    await removeFolder(folder);
+  }
+}
+
+export const site: BenchSection = {
+  name: 'site',
+  title: `The reader’s room: milliseconds to draw a page again, processor slowed ${SLOWED} times, ${REDRAWS} rooms. The run chart is drawn after the rest: last column.`,
+  head: ['page', 'first', 'fastest', 'median', 'nine in ten below', 'with all simulations, median'],
+  measure,
+};

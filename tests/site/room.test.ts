@@ -1,0 +1,259 @@
+/** The reader's room in a real browser: the same digits as a build, what is refused, what is kept, keyboard, print. */
+import { cpSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { brotliCompressSync } from 'node:zlib';
+import { pathToFileURL } from 'node:url';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { browserForFile, fileAddress, publicSheets, servedFolders, builtPages } from '../support/browsing.ts';
+import { buildForTests } from '../support/command.ts';
+import { newFolder, removeFolder } from '../support/folders.ts';
+import { pagesOfPdf } from '../support/printed.ts';
+import { lettersOf } from '../support/lesson-secrets.ts';
+import { ROOT } from '../support/root.ts';
+
+const open = browserForFile();
+const SHEETS = ['numbers', 'background', 'run', 'questions', 'booklet'] as const;
+const teachersQuestions = builtPages().filter(({ served, path }) => served.name === 'teachers' && path.endsWith('/questions/index.html'));
+const tried = [...SHEETS.flatMap(publicSheets), ...teachersQuestions];
+
+/** Every printed digit of a page, and every drawing. */
+const cells = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('[data-value], [data-tolerance], [data-table] :is(th, td), [data-run] :is(th, td), [data-curve] svg, [data-run] svg')].map((element) =>
+      element.tagName === 'svg' ? element.outerHTML : (element.textContent ?? '')));
+
+/** Types into a box and waits until everything is drawn. */
+async function set(page: Page, field: string, text: string): Promise<void> {
+  await page.evaluate(() => (document.querySelector<HTMLElement>('.your-room')!.dataset['state'] = 'waiting'));
+  await page.fill(`#room-${field}`, text);
+  await drawn(page);
+}
+const drawn = async (page: Page): Promise<void> => {
+  await page.waitForFunction(() => document.querySelector<HTMLElement>('.your-room')?.dataset['state'] === 'drawn');
+};
+async function visit(page: Page, address: string): Promise<void> {
+  await page.goto(address, { waitUntil: 'load' });
+  await page.evaluate(() => {
+    try { localStorage.clear(); } catch { /* nothing is kept there */ }
+  });
+  await page.goto('about:blank');
+  await page.goto(address, { waitUntil: 'load' });
+}
+const unfold = (page: Page): Promise<void> => page.locator('.your-room > summary').click();
+
+it('finds the sheets with numbers', () => expect(tried.length).toBeGreaterThanOrEqual(6));
+
+describe.each(tried)('$name', ({ address }) => {
+  it('prints in the kit’s own room, set in the control, exactly what was built', () =>
+    open({}, async (page) => {
+      await visit(page, address);
+      const built = await cells(page);
+      expect(built.length).toBeGreaterThan(10);
+      await unfold(page);
+      const own = await page.inputValue('#room-temperature');
+      await set(page, 'temperature', '15');
+      expect(await cells(page)).not.toEqual(built);
+      await set(page, 'temperature', own);
+      expect(await cells(page)).toEqual(built);
+    }));
+});
+
+describe('a school at 1,600 m', () => {
+  const folder = newFolder();
+  const site = join(folder, 'site');
+  beforeAll(async () => {
+    const content = join(folder, 'content');
+    cpSync(join(ROOT, 'content'), content, { recursive: true });
+    const room = /^room: (.+)$/m.exec(readFileSync(join(content, 'site.yaml'), 'utf8'))![1]!;
+    const file = join(content, 'rooms', `${room}.yaml`);
+    const changed = readFileSync(file, 'utf8')
+      .replace(/^(elevation|stationPressure):.*$/m, 'elevation: 1600 m')
+      .replace(/^temperature: [\d.]+/m, 'temperature: 18.0')
+      .replace(/^humidity: [\d.]+/m, 'humidity: 30');
+    writeFileSync(file, changed);
+    await buildForTests(content, site);
+  }, 240_000);
+  afterAll(() => removeFolder(folder));
+
+  it.each(tried)('is told in $name, from an address, exactly what a build for it prints', ({ served, path, address }) =>
+    open({}, async (page) => {
+      await visit(page, address);
+      await page.goto('about:blank');
+      await page.goto(`${address}#elevation=1600m&temperature=18C&humidity=30`, { waitUntil: 'load' });
+      await drawn(page);
+      const here = await cells(page);
+      await page.goto(pathToFileURL(join(served.name === 'teachers' ? `${site}-teachers` : site, path)).href, { waitUntil: 'load' });
+      expect(here).toEqual(await cells(page));
+    }));
+});
+
+describe.each(publicSheets('numbers'))('the control on $path', (built) => {
+  const { address } = built;
+
+  it('explains what is outside its range and keeps the last good numbers', () =>
+    open({}, async (page) => {
+      await visit(page, address);
+      await unfold(page);
+      await set(page, 'elevation', '1600');
+      const before = await cells(page);
+      for (const [field, text] of [['elevation', '9000'], ['temperature', 'warm'], ['moisture', '120']] as const) {
+        await page.fill(`#room-${field}`, text);
+        const box = page.locator(`#room-${field}`);
+        await page.waitForFunction((id) => document.getElementById(id)?.getAttribute('aria-invalid') === 'true', `room-${field}`);
+        const problem = page.locator(`#${await box.getAttribute('aria-describedby')}`);
+        expect(await problem.isVisible()).toBe(true);
+        expect((await problem.innerText()).length).toBeGreaterThan(30);
+        expect(await page.locator('.your-room output').innerText()).toContain('keeps its last numbers');
+        expect(await cells(page)).toEqual(before);
+      }
+    }));
+
+  it('goes back to the kit’s own room in one tap', () =>
+    open({}, async (page) => {
+      await visit(page, address);
+      const before = await cells(page);
+      await unfold(page);
+      await set(page, 'elevation', '2500');
+      await page.fill('#room-temperature', 'hot');
+      await page.waitForFunction(() => document.querySelector('[aria-invalid]') !== null);
+      await page.locator('.your-room .back').click();
+      await drawn(page);
+      expect(await cells(page)).toEqual(before);
+      expect(new URL(page.url()).hash).toBe('');
+      expect(await page.locator('[aria-invalid]').count()).toBe(0);
+    }));
+
+  it('remembers on the device, is overruled by an address, and leaves anchors alone', () =>
+    open({}, async (page) => {
+      await visit(page, address);
+      await unfold(page);
+      await set(page, 'elevation', '1600');
+      expect(new URL(page.url()).hash).toBe('#elevation=1600m');
+      await page.goto(address.replace('/numbers/', '/run/'), { waitUntil: 'load' });
+      await drawn(page);
+      expect(await page.locator('.your-room .says').innerText()).toContain('your room');
+      await page.goto('about:blank');
+      await page.goto(`${address.replace('/numbers/', '/run/')}#elevation=300m`, { waitUntil: 'load' });
+      await drawn(page);
+      expect(await page.inputValue('#room-elevation')).toBe('300');
+      await page.locator('.run-wide a[href="#step-3"]').focus();
+      await page.keyboard.press('Enter');
+      await page.waitForFunction(() => location.hash.startsWith('#step-3&'));
+      expect(new URL(page.url()).hash).toBe('#step-3&elevation=300m');
+      expect(await page.evaluate(() => Math.abs(document.getElementById('step-3')!.getBoundingClientRect().top) < innerHeight)).toBe(true);
+      await page.evaluate(() => localStorage.clear());
+    }));
+
+  it('works where nothing can be kept', () =>
+    open({ reducedMotion: 'no-preference' }, async (page) => {
+      await page.addInitScript(() => Object.defineProperty(window, 'localStorage', { get: () => { throw new DOMException('no store', 'SecurityError'); } }));
+      await page.goto(address, { waitUntil: 'load' });
+      await unfold(page);
+      await set(page, 'elevation', '1600');
+      expect(await page.locator('[data-value="roomPressure"]').first().innerText()).toContain('83.5');
+    }));
+
+  it('works from a disk', () =>
+    open({}, async (page) => {
+      await page.goto(fileAddress(built), { waitUntil: 'load' });
+      await unfold(page);
+      await set(page, 'elevation', '1600');
+      expect(await page.locator('[data-value="roomPressure"]').first().innerText()).toContain('83.5');
+      await page.locator('.your-room .back').click();
+    }));
+
+  it('is not there without script', () =>
+    open({ javaScriptEnabled: false }, async (page) => {
+      await page.goto(address, { waitUntil: 'load' });
+      expect(await page.locator('.your-room').isVisible()).toBe(false);
+    }));
+
+  it('puts the reader’s own units first', () =>
+    open({}, async (page) => {
+      await visit(page, address);
+      const value = page.locator('[data-value="roomTemperature"]').first();
+      const [, main, also] = /^(.+) \((.+)\)$/s.exec((await value.textContent())!.trim())!;
+      await unfold(page);
+      await page.selectOption('#room-units', 'customary');
+      await drawn(page);
+      expect((await value.textContent())!.trim()).toBe(`${also} (${main})`);
+      await page.locator('#room-units').selectOption('metric');
+      await drawn(page);
+    }));
+
+  it('can be used by keyboard alone, and keeps the focus', () =>
+    open({}, async (page) => {
+      await visit(page, address);
+      await page.locator('.your-room > summary').focus();
+      await page.keyboard.press('Enter');
+      await page.keyboard.press('Tab');
+      await page.keyboard.press('Tab');
+      expect(await page.evaluate(() => document.activeElement?.id)).toBe('room-elevation');
+      await page.keyboard.press('ArrowUp');
+      await drawn(page);
+      expect(Number(await page.inputValue('#room-elevation'))).toBeGreaterThan(12);
+      expect(await page.evaluate(() => document.activeElement?.id)).toBe('room-elevation');
+      const buttons = await page.locator('.your-room button:visible').evaluateAll((all) => all.map((button) => button.getBoundingClientRect()).map(({ width, height }) => Math.min(width, height)));
+      expect(Math.min(...buttons)).toBeGreaterThanOrEqual(24);
+      await page.evaluate(() => localStorage.clear());
+    }));
+
+  it.each([320, 1280])('has nothing that axe objects to when open, with a refused value, at %i px', (width) =>
+    open({}, async (page) => {
+      await visit(page, address);
+      await page.setViewportSize({ width, height: 800 });
+      await unfold(page);
+      await page.fill('#room-elevation', '9000');
+      await page.waitForFunction(() => document.querySelector('[aria-invalid]') !== null);
+      const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
+      expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`)).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBeLessThanOrEqual(0);
+      await page.setViewportSize({ width: 1280, height: 720 });
+    }));
+
+  it('says on every printed page for which room it is', () =>
+    open({}, async (page) => {
+      await visit(page, address);
+      await page.goto('about:blank');
+      await page.goto(`${address}#elevation=1600m`, { waitUntil: 'load' });
+      await drawn(page);
+      const pages = pagesOfPdf(await page.pdf({ format: 'A4' }));
+      expect(pages.length).toBeGreaterThan(1);
+      for (const { text } of pages) expect(lettersOf(text)).toContain(lettersOf('Computed for your room: 21.0 °C, 83.5 kPa'));
+    }));
+});
+
+describe('will it work here', () => {
+  const address = (): string => `${servedFolders()[0]!.address}room/index.html`;
+
+  it('answers without script, for each apparatus', () =>
+    open({ javaScriptEnabled: false }, async (page) => {
+      await page.goto(address(), { waitUntil: 'load' });
+      expect(await page.locator('.verdict > p').innerText()).toMatch(/^(Yes|No)\./);
+      expect(await page.locator('tbody tr').count()).toBeGreaterThan(1);
+      expect(await page.locator('tbody').innerText()).not.toMatch(/NaN|undefined|null/);
+    }));
+
+  it('answers for another apparatus, another room, and what the reader sets', () =>
+    open({}, async (page) => {
+      await visit(page, address());
+      const answer = page.locator('.verdict');
+      const first = await answer.innerText();
+      await page.selectOption('#bench-apparatus', { index: 1 });
+      await drawn(page);
+      const second = await answer.innerText();
+      expect(second).not.toBe(first);
+      await unfold(page);
+      await set(page, 'moisture', '20');
+      expect(await answer.innerText()).toMatch(/^No\..*What to change.*moisten/s);
+      await page.locator('.your-room .back').click();
+      await drawn(page);
+      expect(await answer.innerText()).toBe(second);
+    }));
+});
+
+it.each(['reader.js', 'reader-more.js', 'will-it-work.js'])('%s is below 30,000 bytes, compressed', (name) => {
+  expect(brotliCompressSync(readFileSync(join(servedFolders()[0]!.folder, name))).length).toBeLessThan(30_000);
+});
