@@ -3,8 +3,9 @@
 /** Attributes that are the page's own: a booklet names its ids and links in its own way. */
 const KEPT = new Set(['id', 'href', 'aria-labelledby', 'aria-describedby', 'open']);
 
-/** Makes `old` look like `fresh`. */
+/** Makes `old` look like `fresh`, node by node: for pieces that may hold the focus or stand open. */
 export function morph(old: Element, fresh: Element): void {
+  if (old.isEqualNode(fresh)) return;
   for (const { name, value } of [...fresh.attributes]) if (!(KEPT.has(name) && old.hasAttribute(name)) && old.getAttribute(name) !== value) old.setAttribute(name, value);
   for (const { name } of [...old.attributes]) if (!KEPT.has(name) && !fresh.hasAttribute(name)) old.removeAttribute(name);
   const olds = [...old.childNodes];
@@ -18,6 +19,20 @@ export function morph(old: Element, fresh: Element): void {
     } else before.replaceWith(child);
   });
   for (const left of olds.slice(news.length)) left.remove();
+}
+
+const NAMED = '[id], [href], [aria-labelledby], [aria-describedby]';
+
+/** Puts `fresh` in the place of `old`, under its names: several times as fast, for pieces that hold nothing of the reader's. */
+export function swap(old: Element, fresh: Element): void {
+  const news = [fresh, ...fresh.querySelectorAll(NAMED)];
+  [old, ...old.querySelectorAll(NAMED)].forEach((before, at) => {
+    for (const name of KEPT) {
+      const value = before.getAttribute(name);
+      if (value !== null) news[at]?.setAttribute(name, value);
+    }
+  });
+  old.replaceWith(fresh);
 }
 
 /** The one element that a text of HTML makes. */

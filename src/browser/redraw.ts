@@ -7,27 +7,25 @@ import { curveOf, renderRows } from '../sheets/html/table.ts';
 import { renderPrinted } from '../sheets/html/value.ts';
 import { computeTable, printTable } from '../tables/table.ts';
 import { computeValue, printValue } from '../tables/value.ts';
-import { elementOf, morph } from './morph.ts';
+import { elementOf, morph, swap } from './morph.ts';
 import type { Piece } from './piece.ts';
 import { linesPiece } from './room-lines.ts';
 
 /** All pieces of a page, in its order; read once. */
 export function piecesOf(root: ParentNode): Piece[] {
   return [
-    ...grouped(root, 'data-value', valuePiece),
-    ...grouped(root, 'data-tolerance', tolerancePiece),
+    ...[...grouped(root, 'data-value', valuePiece), ...grouped(root, 'data-tolerance', tolerancePiece), linesPiece(root)].map((draw): Piece => ({ draw, isSlow: false })),
     ...each(root, 'data-table', tablePiece),
     ...each(root, 'data-curve', curvePiece),
     ...each(root, 'data-run', runPiece),
-    linesPiece(root),
-  ].map((draw): Piece => ({ draw, isSlow: false }));
+  ];
 }
 
 type Draw = Piece['draw'];
 
 const withAttribute = (root: ParentNode, name: string): HTMLElement[] => [...root.querySelectorAll<HTMLElement>(`[${name}]`)];
-const each = (root: ParentNode, name: string, make: (element: HTMLElement, text: string) => Draw): Draw[] =>
-  withAttribute(root, name).map((element) => make(element, element.getAttribute(name)!));
+const each = (root: ParentNode, name: string, make: (element: HTMLElement, text: string) => Draw): Piece[] =>
+  withAttribute(root, name).map((place) => ({ place, draw: make(place, place.getAttribute(name)!), isSlow: false }));
 
 /** What is asked in several places is computed once. */
 function grouped(root: ParentNode, name: string, make: (elements: readonly HTMLElement[], text: string) => Draw): Draw[] {
@@ -41,9 +39,11 @@ function grouped(root: ParentNode, name: string, make: (elements: readonly HTMLE
 
 function valuePiece(elements: readonly HTMLElement[], text: string): Draw {
   const { of, at, unit } = readValueQuestion(text);
+  let last = '';
   return (conditions, style) => {
     const { html } = renderPrinted(printValue(of, computeValue(conditions, of, at), unit, style));
-    for (const element of elements) if (element.innerHTML !== html) element.innerHTML = html;
+    if (html !== last) for (const element of elements) element.innerHTML = html;
+    last = html;
   };
 }
 
@@ -57,24 +57,31 @@ function tolerancePiece(elements: readonly HTMLElement[], text: string): Draw {
 
 function tablePiece(figure: HTMLElement, text: string): Draw {
   const asked = readTableRequest(text);
-  const table = figure.querySelector('table');
-  const name = table?.caption?.textContent ?? '';
+  const name = figure.querySelector('caption')?.textContent ?? '';
+  let last = '';
   return (conditions, style) => {
+    const table = figure.querySelector('table');
     if (asked === undefined || table === null) return;
-    morph(table, elementOf(renderRows(printTable(computeTable(asked.kind, conditions, asked.request), style), name).html));
+    const { html } = renderRows(printTable(computeTable(asked.kind, conditions, asked.request), style), name);
+    if (html !== last) swap(table, elementOf(html));
+    last = html;
   };
 }
 
 function curvePiece(figure: HTMLElement, text: string): Draw {
   const asked = readTableRequest(text);
   const place = figure.querySelector('.curve');
+  let last = '';
   return (conditions) => {
     const curve = asked && curveOf(asked.kind, asked.request, conditions, figure.id);
     figure.hidden = curve === undefined;
     if (curve === undefined || place === null) return;
-    const drawn = elementOf(renderCurve(curve));
+    const svg = renderCurve(curve);
+    if (svg === last) return;
+    last = svg;
+    const drawn = elementOf(svg);
     if (place.firstElementChild === null) place.append(drawn);
-    else morph(place.firstElementChild, drawn);
+    else swap(place.firstElementChild, drawn);
   };
 }
 

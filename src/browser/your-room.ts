@@ -13,11 +13,19 @@ import { isOwnRoom, NOTHING_SET, readAddress, writeAddress, writeSettings, type 
 
 /** After so many rounds the engines of today have compiled what runs often. */
 const WARM_ROUNDS = 3;
+/** A page that does not answer for longer than this feels held up, ms: W3C, Long Tasks. */
+const SLICE = 50;
 const MORE = 'reader-more.js';
 const script = document.currentScript instanceof HTMLScriptElement ? document.currentScript.src : '';
 
 /** What a page is made of, as far as it follows from the room; `onChoice` puts other conditions of its own in place of the page's. */
 export type Pieces = (onChoice: (live: Live) => void) => Piece[];
+
+/** Within one more screen above and below. */
+function isNear(place: Element): boolean {
+  const { top, bottom } = place.getBoundingClientRect();
+  return bottom > -innerHeight && top < 2 * innerHeight;
+}
 
 /** Brings the control on the page to life, and with it the pieces; nothing where there is no control. */
 export function startRoom(piecesOf: Pieces): void {
@@ -79,6 +87,7 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
     const style: NumberStyle = { ...(NUMBER_STYLES[live.language] ?? NUMBER_STYLES['en']!), customary: wantedSettings.customary };
     const own = ++run;
     const slow: Piece[] = [];
+    const unseen = new Set(pieces.filter(({ place }) => place !== undefined && !isNear(place)));
     const refused: string[] = [];
     root.dataset['state'] = 'drawing';
     const draw = (piece: Piece): void => {
@@ -92,11 +101,10 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
         else throw error;
       }
     };
-    for (const piece of pieces) if (piece.isSlow) slow.push(piece); else draw(piece);
+    for (const piece of pieces) if (piece.isSlow) slow.push(piece); else if (!unseen.has(piece)) draw(piece);
     settings = wantedSettings;
     drawn = { settings, conditions };
     control.show(settings, conditions, all);
-    remember(isSilent);
     const line = computedFor(conditions, style);
     printInMargins(isOwnRoom(settings) && !settings.customary ? undefined : `${line}.`, root.dataset['page']!, root.dataset['address']!);
     document.documentElement.classList.toggle('in-your-room', !isOwnRoom(settings));
@@ -106,14 +114,27 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
       performance.measure('room-all', { start: started });
     };
     performance.measure('room', { start: started });
-    if (slow.length === 0) end();
-    else void finish(slow, draw, () => own === run, refused, end);
+    // The device's memory and the address take longer than many a table: after what is to be seen.
+    setTimeout(() => {
+      if (own !== run) return;
+      remember(isSilent);
+      void finish([...unseen].filter(({ isSlow }) => !isSlow), slow, draw, () => own === run, refused, end);
+    });
   }
 
-  /** Draws what takes simulations, one piece at a time, as long as nothing newer is wanted. */
-  async function finish(slow: Piece[], draw: (piece: Piece) => void, isWanted: () => boolean, refused: string[], end: () => void): Promise<void> {
+  /** Draws what is out of sight and then what takes simulations, as long as nothing newer is wanted. */
+  async function finish(unseen: readonly Piece[], slow: Piece[], draw: (piece: Piece) => void, isWanted: () => boolean, refused: string[], end: () => void): Promise<void> {
+    let since = performance.now();
+    for (const piece of unseen) {
+      if (performance.now() - since > SLICE) {
+        await new Promise((resolve) => setTimeout(resolve));
+        since = performance.now();
+      }
+      if (!isWanted()) return;
+      draw(piece);
+    }
     const todo = [...slow];
-    if (!(await simulations(new URL(MORE, script || location.href).href))) {
+    if (todo.length > 0 && !(await simulations(new URL(MORE, script || location.href).href))) {
       refused.push(`${MORE} could not be loaded`);
       todo.length = 0;
     }

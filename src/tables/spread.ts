@@ -16,14 +16,17 @@ const NEGLIGIBLE = 1e-9;
 /**
  * Computes rows of numbers at the conditions' estimates, and again with each input moved up and down by its uncertainty.
  * @param inputs those to move; all unless given
+ * @param sides `one` moves down only, where that has an answer: of first order too, a second-order term off, and half the work
  */
-export function spreadOver(conditions: Conditions, compute: (state: State) => readonly (readonly Cell[])[], inputs?: readonly InputName[]): Spread {
+export function spreadOver(conditions: Conditions, compute: (state: State) => readonly (readonly Cell[])[], inputs?: readonly InputName[], sides: 'both' | 'one' = 'both'): Spread {
   const asked = new Set<keyof State>();
   const rows = compute(watched(stateOf(conditions), asked));
   const ends = (inputs ?? (Object.keys(conditions.inputs) as InputName[])).flatMap((input) => {
     const { uncertainty } = conditions.inputs[input];
     if (uncertainty === 0 || !STATE_OF_INPUT[input].some((part) => asked.has(part))) return [];
-    return [{ up: compute(movedState(conditions, input, uncertainty)), down: compute(movedState(conditions, input, -uncertainty)) }];
+    const down = compute(movedState(conditions, input, -uncertainty));
+    const isEnough = sides === 'one' && rows.every((row, r) => row.every((value, c) => typeof value !== 'number' || typeof down[r]?.[c] === 'number'));
+    return [{ up: isEnough ? [] : compute(movedState(conditions, input, uncertainty)), down }];
   });
   const uncertainties = rows.map((row, r) =>
     row.map((value, c) => {

@@ -53,12 +53,12 @@ function compute(kind: TableKind, conditions: Conditions, request: TableRequest)
   return { kind, columns: pick(kind.columns), rowsAt, rows: rows.map(pick), uncertainties: certain.map(pick) };
 }
 
-/** All rows at the estimates. How uncertain they are is found at a few of them, since it changes little from row to row, and each time costs two tables an input. */
+/** All rows at the estimates. How uncertain they are is found at a few of them, since it changes little from row to row and costs a table for each input. */
 function spreadOfRows(kind: TableKind, conditions: Conditions, at: Parameters, rowsAt: readonly RowAt[]): Spread {
   const list = rowsAt.map((row) => row.at);
   const probes = probesAmong(rowsAt);
   if (probes.length === list.length || kind.varies?.length === 0) return spreadOver(conditions, (state) => kind.rows(state, at, list), kind.varies);
-  const probed = spreadOver(conditions, (state) => kind.rows(state, at, probes.map((row) => list[row]!)), kind.varies);
+  const probed = spreadOver(conditions, (state) => kind.rows(state, at, probes.map((row) => list[row]!)), kind.varies, 'one');
   const rows = kind.rows(stateOf(conditions), at, list);
   return { rows, uncertainties: rows.map((row, r) => row.map((_, c) => between(probes, r, (probe) => (typeof probed.rows[probe]![c] === 'number' ? probed.uncertainties[probe]![c]! : undefined)))) };
 }

@@ -34,6 +34,15 @@ describe('the spread of what is computed', () => {
     expect(uncertainties[0]![0]).toBeCloseTo(p.uncertainty, 9);
   });
 
+  it('is the same to first order when moved to one side alone, and takes the other where that has no answer', () => {
+    const product = (s: ReturnType<typeof stateOf>): readonly (number | null)[][] => [[s.roomPressure ** 2 / s.roomTemperature, s.roomPressure < p.value ? null : s.roomPressure]];
+    const both = spreadOver(conditions, product).uncertainties[0]!;
+    const one = spreadOver(conditions, product, undefined, 'one').uncertainties[0]!;
+    // (1 − u)² − 1 = −2u(1 − u/2): off by half of the relative uncertainty
+    expect(Math.abs(one[0]! / both[0]! - 1)).toBeLessThan((0.6 * p.uncertainty) / p.value);
+    expect(one[1]).toBeCloseTo(p.uncertainty, 9);
+  });
+
   it('moves only the inputs named, and computes again only for those asked for', () => {
     let runs = 0;
     const compute = (s: ReturnType<typeof stateOf>): readonly number[][] => {
