@@ -1,5 +1,4 @@
-/** The numbers of a page drawn again for other conditions: values, tolerances, tables, figures, run chart, and for which room they are. */
-import { answerTo, toleranceText } from '../questions/answer.ts';
+/** The numbers of a page drawn again for other conditions: values, tables, figures, run chart, and for which room they are. */
 import { renderCurve } from '../figures/draw-curve.ts';
 import { readTableRequest, readValueQuestion } from '../sheets/html/ask.ts';
 import { readLiveRun, renderLiveRun } from '../sheets/html/live.ts';
@@ -14,7 +13,7 @@ import { linesPiece } from './room-lines.ts';
 /** All pieces of a page, in its order; read once. */
 export function piecesOf(root: ParentNode): Piece[] {
   return [
-    ...[...grouped(root, 'data-value', valuePiece), ...grouped(root, 'data-tolerance', tolerancePiece), linesPiece(root)].map((draw): Piece => ({ draw, isSlow: false })),
+    ...[...grouped(root, 'data-value', valuePiece), linesPiece(root)].map((draw): Piece => ({ draw, isSlow: false })),
     ...each(root, 'data-table', tablePiece),
     ...each(root, 'data-curve', curvePiece),
     ...each(root, 'data-run', runPiece),
@@ -28,7 +27,7 @@ const each = (root: ParentNode, name: string, make: (element: HTMLElement, text:
   withAttribute(root, name).map((place) => ({ place, draw: make(place, place.getAttribute(name)!), isSlow: false }));
 
 /** What is asked in several places is computed once. */
-function grouped(root: ParentNode, name: string, make: (elements: readonly HTMLElement[], text: string) => Draw): Draw[] {
+export function grouped(root: ParentNode, name: string, make: (elements: readonly HTMLElement[], text: string) => Draw): Draw[] {
   const byText = new Map<string, HTMLElement[]>();
   for (const element of withAttribute(root, name)) {
     const text = element.getAttribute(name)!;
@@ -44,14 +43,6 @@ function valuePiece(elements: readonly HTMLElement[], text: string): Draw {
     const { html } = renderPrinted(printValue(of, computeValue(conditions, of, at), unit, style));
     if (html !== last) for (const element of elements) element.innerHTML = html;
     last = html;
-  };
-}
-
-function tolerancePiece(elements: readonly HTMLElement[], text: string): Draw {
-  const question = readValueQuestion(text);
-  return (conditions, style) => {
-    const said = toleranceText(answerTo(question, conditions, style), style);
-    for (const element of elements) element.textContent = said;
   };
 }
 

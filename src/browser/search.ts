@@ -27,6 +27,7 @@ function offerSearch(find: HTMLElement, all: HTMLElement, index: MiniSearch<Sear
   count.className = 'count';
   count.setAttribute('role', 'status');
   const list = document.createElement('ol');
+  find.hidden = false;
   find.append(field, count, list);
 
   const show = (): void => {

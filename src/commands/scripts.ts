@@ -50,19 +50,27 @@ const withoutMethods: Plugin = {
   },
 };
 
-/** Writes NAME.js into the folder for each script. */
+/** Writes NAME.js into the public folder for each script. */
 export async function bundleScripts(root: string, folder: string): Promise<void> {
-  const options = (names: readonly string[]): BuildOptions => ({
-    entryPoints: names.map((name) => join(root, 'src', 'browser', `${name}.ts`)),
-    outdir: folder,
-    bundle: true,
-    format: 'iife',
-    target: 'es2020',
-    minify: true,
-    charset: 'utf8',
-    legalComments: 'none',
-    logLevel: 'error',
-  });
-  await build(options(SCRIPTS));
-  await build({ ...options(LEAN_SCRIPTS), plugins: [simulationsElsewhere, withoutMethods] });
+  await build(options(root, folder, SCRIPTS));
+  await build({ ...options(root, folder, LEAN_SCRIPTS), ...LEAN });
 }
+
+/** Puts the teachers' reader.js in place of the public one. */
+export async function bundleTeachersScripts(root: string, folder: string): Promise<void> {
+  await build({ ...options(root, folder, ['reader-teachers']), ...LEAN, entryNames: 'reader' });
+}
+
+const LEAN: BuildOptions = { plugins: [simulationsElsewhere, withoutMethods] };
+
+const options = (root: string, folder: string, names: readonly string[]): BuildOptions => ({
+  entryPoints: names.map((name) => join(root, 'src', 'browser', `${name}.ts`)),
+  outdir: folder,
+  bundle: true,
+  format: 'iife',
+  target: 'es2020',
+  minify: true,
+  charset: 'utf8',
+  legalComments: 'none',
+  logLevel: 'error',
+});

@@ -10,7 +10,7 @@ import type { Folders } from './folders.ts';
 import { leanFonts } from './lean-fonts.ts';
 import { packKits, publish } from './offline-pack.ts';
 import { UsageError } from './run-command.ts';
-import { bundleScripts } from './scripts.ts';
+import { bundleScripts, bundleTeachersScripts } from './scripts.ts';
 
 /** Says that a folder was made here and may be replaced. */
 const MARK = 'build.json';
@@ -40,6 +40,7 @@ export async function buildSite(book: Book, { root, content, site, teachers }: F
     await bundleScripts(root, made);
     const pack = join(workshop, TEACHERS);
     await divide(made, pack);
+    await bundleTeachersScripts(root, pack);
     for (const folder of [made, pack]) await leanFonts(folder, ASSETS);
     const pages = (await finish(made)) + (await finish(pack));
     for (const folder of [made, pack]) await packKits(book, { folder, teachers: folder === pack, content });

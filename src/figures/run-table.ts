@@ -32,7 +32,7 @@ export const runTable = (run: PreparedRun): string => {
     return `<tr><th scope="row">${index + 1} ${escape(step.title)}</th>${cells.map((cell) => `<td>${cell}</td>`).join('')}</tr>`;
   });
   return (
-    `<details class="as-table"><summary>The run as a table</summary><div class="scroll" tabindex="0" role="region" aria-label="The run as a table">` +
+    `<details class="as-table"><summary>The run as a table</summary><div class="scroll" tabindex="0" role="group" aria-label="The run as a table">` +
     `<table><thead><tr>${columns.join('')}</tr></thead><tbody>${rows.join('')}</tbody></table></div></details>`
   );
 };

@@ -55,9 +55,9 @@ const handler = <N>(make: (state: State, node: N) => ElementContent): Handler =>
 const childrenOf = (state: State, node: unknown): ElementContent[] => state.all(node as never) as ElementContent[];
 const verbatim = (value: string): ElementContent => ({ type: 'raw', value }) as unknown as ElementContent;
 
-/** A table that an author wrote scrolls in a region of its own on a narrow screen. */
+/** A table that an author wrote scrolls by itself on a narrow screen. */
 const scrolling = (table: Element): Element => ({
-  type: 'element', tagName: 'div', properties: { className: ['scroll'], tabIndex: 0, role: 'region', ariaLabel: 'Table' }, children: [table],
+  type: 'element', tagName: 'div', properties: { className: ['scroll'], tabIndex: 0, role: 'group', ariaLabel: 'Table' }, children: [table],
 });
 
 interface TableNode {

@@ -5,52 +5,42 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { browserForFile, builtPages, type BuiltPage } from '../support/browsing.ts';
 import { lettersOf, questionsOf, secretsOf } from '../support/lesson-secrets.ts';
-import { PAPERS, type PaperSize } from '../support/paper.ts';
-import { pagesOfPdf, type PrintedPage } from '../support/printed.ts';
+import { PAPER_SIZES, PAPERS, printerForFile } from '../support/paper.ts';
 import { readCode } from '../support/read-code.ts';
 import { ROOT } from '../support/root.ts';
 
 const open = browserForFile();
+const printed = printerForFile(open);
 const CONTENT = join(ROOT, 'content');
 const PARTS = ['kit', 'run', 'student', 'background', 'numbers', 'questions', 'safety'];
 const booklets = builtPages().filter(({ path }) => path.endsWith('/booklet/index.html'));
 const sister = (booklet: BuiltPage, sheet: string): string => booklet.address.replace('/booklet/', `/${sheet}/`);
 
-/** What has been looked at once, since a booklet takes long to open and to print. */
-const known = new Map<string, Promise<unknown>>();
+const known = new Map<string, Promise<string[]>>();
 
-function once<T>(key: string, look: () => Promise<T>): Promise<T> {
-  const found = known.get(key) ?? look();
+/** The letters of all that a selector finds on a page, read once. */
+function texts(address: string, selector: string): Promise<string[]> {
+  const key = `${address} ${selector}`;
+  const found = known.get(key) ?? readTexts(address, selector);
   known.set(key, found);
-  return found as Promise<T>;
+  return found;
 }
 
-const texts = (address: string, selector: string): Promise<string[]> =>
-  once(`${address} ${selector}`, async () => {
-    let found: string[] = [];
-    await open({}, async (page) => {
-      await page.goto(address, { waitUntil: 'load' });
-      found = await page.evaluate((wanted) => [...document.querySelectorAll(wanted)].map(({ textContent }) => textContent ?? ''), selector);
-    });
-    return found.map(lettersOf);
+async function readTexts(address: string, selector: string): Promise<string[]> {
+  let found: string[] = [];
+  await open({}, async (page) => {
+    await page.goto(address, { waitUntil: 'load' });
+    found = await page.evaluate((wanted) => [...document.querySelectorAll(wanted)].map(({ textContent }) => textContent ?? ''), selector);
   });
-
-const printed = (address: string, format: PaperSize): Promise<PrintedPage[]> =>
-  once(`${address} ${format}`, async () => {
-    let pages: PrintedPage[] = [];
-    await open({}, async (page) => {
-      await page.goto(address, { waitUntil: 'load' });
-      pages = pagesOfPdf(await page.pdf({ format }));
-    });
-    return pages;
-  });
+  return found.map(lettersOf);
+}
 
 it('finds one booklet for each kit and edition', () => expect(booklets.length).toBe(builtPages().filter(({ path }) => path.endsWith('/run/index.html')).length));
 
 describe.each(booklets)('$name', (booklet) => {
   const { address, served } = booklet;
 
-  it.each(['A4', 'Letter'] as const)('counts its pages through on %s, and names itself on each', async (format) => {
+  it.each(PAPER_SIZES)('counts its pages through on %s, and names itself on each', async (format) => {
     const pages = await printed(address, format);
     const kit = lettersOf((await texts(address, 'h1'))[0] ?? '');
     expect(kit.length).toBeGreaterThan(3);
@@ -72,7 +62,7 @@ describe.each(booklets)('$name', (booklet) => {
     expect([...steps, ...tables].filter((title) => !letters.includes(title))).toEqual([]);
   });
 
-  it.each(['A4', 'Letter'] as const)('splits no row of a table on %s', async (format) => {
+  it.each(PAPER_SIZES)('splits no row of a table on %s', async (format) => {
     const pages = (await printed(address, format)).map(({ text }) => lettersOf(text));
     const rows = (await texts(address, '.worked tbody tr, .words tbody tr')).filter((row) => row.length > 8);
     expect(rows.length).toBeGreaterThan(20);

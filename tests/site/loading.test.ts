@@ -1,7 +1,7 @@
 /** Every page loads whole, by itself, from any place: a server's root, a deep path, a disk; and obeys its own policy. */
 import type { Page } from 'playwright-core';
-import { describe, expect, it } from 'vitest';
-import { browserForFile, builtPages, fileAddress, isOneFile, troublesOf } from '../support/browsing.ts';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { browserForFile, builtPages, distinctPages, fileAddress, isOneFile, troublesOf, type Troubles } from '../support/browsing.ts';
 
 declare global {
   interface Window {
@@ -27,23 +27,43 @@ it('finds both folders full of pages', () => {
 });
 
 describe.each(pages)('$name', (built) => {
-  it('loads from a server without error, foreign request or violation of its policy', () =>
+  /** What one visit by a server's root found. */
+  let visit: { troubles: Troubles; violations: readonly string[] | undefined; policy: string; inline: readonly string[]; text: string };
+
+  beforeAll(() =>
     open({}, async (page) => {
       const troubles = troublesOf(page, built.served.address);
       if (!prepared.has(page)) await page.addInitScript(listenForViolations);
       prepared.add(page);
-      await page.goto(built.address, { waitUntil: 'networkidle' });
-      expect(troubles).toEqual(NONE);
-      expect(await page.evaluate(() => window.violations)).toEqual([]);
+      await page.goto(built.address, { waitUntil: 'load' });
+      visit = {
+        violations: await page.evaluate(() => window.violations),
+        policy: (await page.locator('head meta[http-equiv="Content-Security-Policy"]').getAttribute('content')) ?? '',
+        inline: await inlineOf(page),
+        text: await textOf(page),
+        troubles,
+      };
+    }),
+  );
+
+  it('loads from a server without error, foreign request or violation of its policy', () => {
+    expect(visit.troubles).toEqual(NONE);
+    expect(visit.violations).toEqual([]);
+  });
+
+  it('says the same without script', () =>
+    open({ javaScriptEnabled: false }, async (page) => {
+      await page.goto(built.address, { waitUntil: 'load' });
+      expect(await page.locator('main').innerText()).toBe(visit.text);
+      expect(visit.text.length).toBeGreaterThan(100);
     }));
 
-  it('loads deep in the path of another server', () =>
-    open({}, async (page) => {
-      const address = `${built.served.deepAddress}${built.path}`;
-      const troubles = troublesOf(page, built.served.deepAddress);
-      await page.goto(address, { waitUntil: 'load' });
-      expect(troubles).toEqual(NONE);
-    }));
+  // A kit in one file must hold them; what its own policy allows is tried in one-file.test.ts.
+  it.skipIf(isOneFile(built))('holds a strict policy and neither style nor script in the page itself', () => {
+    expect(visit.policy).toMatch(/(^|;)\s*default-src 'none'\s*(;|$)/);
+    expect(visit.policy).not.toMatch(/unsafe|\*|\bhttps?:|\bdata:|\bblob:/);
+    expect(visit.inline).toEqual([]);
+  });
 
   it('loads from a disk, with its styles', () =>
     open({}, async (page) => {
@@ -54,32 +74,27 @@ describe.each(pages)('$name', (built) => {
       expect(unstyled).toEqual([]);
       expect(await page.evaluate(() => getComputedStyle(document.body).fontFamily)).toMatch(/Source Serif|IBM Plex/);
     }));
+});
 
-  it('says the same without script', () =>
-    open({}, async (withScript) => {
-      await withScript.goto(built.address, { waitUntil: 'load' });
-      // The control of the reader's room is there only for those whom it can serve.
-      await withScript.evaluate(() => document.querySelectorAll<HTMLElement>('.your-room, .choices').forEach((control) => (control.hidden = true)));
-      const text = await withScript.locator('main').innerText();
-      await open({ javaScriptEnabled: false }, async (without) => {
-        await without.goto(built.address, { waitUntil: 'load' });
-        expect(await without.locator('main').innerText()).toBe(text);
-      });
-      expect(text.length).toBeGreaterThan(100);
-    }));
-
-  // A kit in one file must hold them; what its own policy allows is tried in one-file.test.ts.
-  it.skipIf(isOneFile(built))('holds a strict policy and neither style nor script in the page itself', () =>
+describe.each(distinctPages())('$name', (built) => {
+  it('loads deep in the path of another server', () =>
     open({}, async (page) => {
-      await page.goto(built.address, { waitUntil: 'load' });
-      const policy = (await page.locator('head meta[http-equiv="Content-Security-Policy"]').getAttribute('content')) ?? '';
-      expect(policy).toMatch(/(^|;)\s*default-src 'none'\s*(;|$)/);
-      expect(policy).not.toMatch(/unsafe|\*|\bhttps?:|\bdata:|\bblob:/);
-      const inline = await page.evaluate(() => [
-        ...[...document.querySelectorAll('[style], style')].map((element) => element.outerHTML.slice(0, 120)),
-        ...[...document.querySelectorAll<HTMLScriptElement>('script')].filter((script) => script.src === '' && (script.textContent ?? '').trim() !== '' && script.type !== 'application/ld+json').map((script) => script.outerHTML.slice(0, 120)),
-        ...[...document.querySelectorAll('*')].flatMap((element) => element.getAttributeNames().filter((name) => name.startsWith('on')).map((name) => `${element.tagName} ${name}`)),
-      ]);
-      expect(inline).toEqual([]);
+      const troubles = troublesOf(page, built.served.deepAddress);
+      await page.goto(`${built.served.deepAddress}${built.path}`, { waitUntil: 'load' });
+      expect(troubles).toEqual(NONE);
     }));
 });
+
+/** What a page says; controls are there only for those whom they can serve. */
+async function textOf(page: Page): Promise<string> {
+  await page.evaluate(() => document.querySelectorAll<HTMLElement>('[data-needs-script]').forEach((control) => (control.hidden = true)));
+  return page.locator('main').innerText();
+}
+
+/** Styles, scripts and event attributes that stand in the page itself. */
+const inlineOf = (page: Page): Promise<string[]> =>
+  page.evaluate(() => [
+    ...[...document.querySelectorAll('[style], style')].map((element) => element.outerHTML.slice(0, 120)),
+    ...[...document.querySelectorAll<HTMLScriptElement>('script')].filter((script) => script.src === '' && (script.textContent ?? '').trim() !== '' && script.type !== 'application/ld+json').map((script) => script.outerHTML.slice(0, 120)),
+    ...[...document.querySelectorAll('*')].flatMap((element) => element.getAttributeNames().filter((name) => name.startsWith('on')).map((name) => `${element.tagName} ${name}`)),
+  ]);

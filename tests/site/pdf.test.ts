@@ -38,7 +38,7 @@ describe.each([['A4', ['--pdf']], ['Letter', ['--pdf', '--paper', 'letter']]] as
       for (const path of files) {
         expect(existsSync(join(folder, path, '..', 'index.html'))).toBe(true);
         expect(stdout).toContain(path);
-        const pages = pagesOfPdf(readFileSync(join(folder, path)));
+        const pages = await pagesOfPdf(readFileSync(join(folder, path)));
         expect(pages.length, path).toBeGreaterThan(0);
         pages.forEach(({ size, text }, at) => {
           expect(Math.abs(size[0] - PAPERS[paper][0])).toBeLessThan(1);

@@ -2,34 +2,18 @@
 import { describe, expect, it } from 'vitest';
 import { browserForFile, builtPages, publicSheets } from '../support/browsing.ts';
 import { lettersOf } from '../support/lesson-secrets.ts';
-import { pagesOfPdf, type PrintedPage } from '../support/printed.ts';
+import { PAPER_SIZES, PAPERS, printerForFile } from '../support/paper.ts';
 
 const open = browserForFile();
+const printed = printerForFile(open);
 
-/** ISO 216 and ANSI/ASME Y14.1, mm. */
-const PAPERS = { A4: [210, 297], Letter: [215.9, 279.4] } as const;
-type Paper = keyof typeof PAPERS;
-
-/** A page as printed, and what the screen says. */
-async function printed(address: string, format: Paper): Promise<{ pages: PrintedPage[]; steps: string[]; headings: string[] }> {
-  let result: { pages: PrintedPage[]; steps: string[]; headings: string[] } | undefined;
-  await open({}, async (page) => {
-    await page.goto(address, { waitUntil: 'load' });
-    const steps = await page.locator('.step :is(h2, h3, h4)').allInnerTexts();
-    const headings = await page.locator('h1').allInnerTexts();
-    result = { pages: pagesOfPdf(await page.pdf({ format })), steps, headings };
-  });
-  if (result === undefined) throw new Error(`${address} was not printed.`);
-  return result;
-}
-
-const sheets = ['run', 'student'].flatMap((sheet) => (['A4', 'Letter'] as const).flatMap((format) => publicSheets(sheet).map((built) => ({ sheet, format, built }))));
+const sheets = ['run', 'student'].flatMap((sheet) => PAPER_SIZES.flatMap((format) => publicSheets(sheet).map((built) => ({ sheet, format, built }))));
 
 it('finds run and student sheets', () => expect(sheets.length).toBeGreaterThanOrEqual(4));
 
 describe.each(sheets)('$built.path on $format', ({ sheet, format, built }) => {
   it('is on that paper, and every page names kit, sheet, edition, room and address, and counts itself', async () => {
-    const { pages } = await printed(built.address, format);
+    const pages = await printed(built.address, format);
     const kit = lettersOf((await titleOfKit(built.address)) ?? '');
     expect(kit.length).toBeGreaterThan(3);
     const [, id] = built.path.split('/');
@@ -42,25 +26,35 @@ describe.each(sheets)('$built.path on $format', ({ sheet, format, built }) => {
   });
 
   it('prints nothing that only a screen needs', async () => {
-    const letters = lettersOf((await printed(built.address, format)).pages.map(({ text }) => text).join(''));
+    const letters = lettersOf((await printed(built.address, format)).map(({ text }) => text).join(''));
     for (const part of ['skiptothesheet', 'tapasteptogotoit']) expect(letters).not.toContain(part);
   });
 });
 
 describe.each(publicSheets('run'))('$path', ({ address }) => {
   it('has every step on paper, in order', async () => {
-    const { pages, steps } = await printed(address, 'A4');
-    const letters = lettersOf(pages.map(({ text }) => text).join('\n'));
+    const letters = lettersOf((await printed(address, 'A4')).map(({ text }) => text).join('\n'));
+    const steps = await stepsOf(address);
     expect(steps.length).toBeGreaterThan(3);
     expect(steps.map(lettersOf).filter((step) => !letters.includes(step))).toEqual([]);
   });
 });
 
 describe.each(builtPages().filter(({ path }) => path.endsWith('/student/index.html')))('$name', ({ address }) => {
-  it.each(['A4', 'Letter'] as const)('fills exactly two pages of %s', async (format) => {
-    expect((await printed(address, format)).pages).toHaveLength(2);
+  it.each(PAPER_SIZES)('fills exactly two pages of %s', async (format) => {
+    expect(await printed(address, format)).toHaveLength(2);
   });
 });
+
+/** The names of the steps, as the screen has them. */
+async function stepsOf(address: string): Promise<string[]> {
+  let steps: string[] = [];
+  await open({}, async (page) => {
+    await page.goto(address, { waitUntil: 'load' });
+    steps = await page.locator('.step :is(h2, h3, h4)').allInnerTexts();
+  });
+  return steps;
+}
 
 async function titleOfKit(address: string): Promise<string | undefined> {
   let title: string | undefined;

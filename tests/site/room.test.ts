@@ -219,7 +219,7 @@ describe.each(publicSheets('numbers'))('the control on $path', (built) => {
       await page.goto('about:blank');
       await page.goto(`${address}#elevation=1600m`, { waitUntil: 'load' });
       await drawn(page);
-      const pages = pagesOfPdf(await page.pdf({ format: 'A4' }));
+      const pages = await pagesOfPdf(await page.pdf({ format: 'A4' }));
       expect(pages.length).toBeGreaterThan(1);
       for (const { text } of pages) expect(lettersOf(text)).toContain(lettersOf('Computed for your room: 21.0 °C, 83.5 kPa'));
     }));

@@ -1,4 +1,5 @@
 /** Every page of the two built folders, and a browser to look at them. */
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
@@ -28,6 +29,16 @@ export const builtPages = (): BuiltPage[] =>
       .filter((path) => path.endsWith('.html'))
       .map((path) => ({ name: `${served.name} ${path}`, served, path, file: join(served.folder, path), address: `${served.address}${path}` })),
   );
+
+/** What stands between `<main>` and `</main>` in the file of a page. */
+const matterOf = (file: string): string => /<main[^]*<\/main>/.exec(readFileSync(file, 'utf8'))?.[0] ?? '';
+
+/** The public pages, and those of the teachers that hold something else: what is asked of the frame alone needs no second look. */
+export function distinctPages(): BuiltPage[] {
+  const pages = builtPages();
+  const open = new Map(pages.filter(({ served }) => served.name === 'public').map(({ path, file }) => [path, matterOf(file)]));
+  return pages.filter(({ served, path, file }) => served.name === 'public' || open.get(path) !== matterOf(file));
+}
 
 /** Pages of the public site only, of those sheets. */
 export const publicSheets = (sheet: string): BuiltPage[] => builtPages().filter(({ served, path }) => served.name === 'public' && path.endsWith(`/${sheet}/index.html`));

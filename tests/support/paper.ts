@@ -1,3 +1,29 @@
+/** Pages of the site as a browser prints them. */
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { pagesOfPdf, type PrintedPage } from './printed.ts';
+
 /** Papers: ISO 216 and ANSI/ASME Y14.1, width and height, mm. */
 export const PAPERS = { A4: [210, 297], Letter: [215.9, 279.4] } as const;
 export type PaperSize = keyof typeof PAPERS;
+export const PAPER_SIZES = Object.keys(PAPERS) as PaperSize[];
+
+type Open = (options: BrowserContextOptions, look: (page: Page) => Promise<void>) => Promise<void>;
+
+/** Prints each address once on each paper for all tests of a file, since that takes long. */
+export function printerForFile(open: Open): (address: string, format: PaperSize) => Promise<PrintedPage[]> {
+  const known = new Map<string, Promise<PrintedPage[]>>();
+  const print = async (address: string, format: PaperSize): Promise<PrintedPage[]> => {
+    let pages: PrintedPage[] = [];
+    await open({}, async (page) => {
+      await page.goto(address, { waitUntil: 'load' });
+      pages = await pagesOfPdf(await page.pdf({ format }));
+    });
+    return pages;
+  };
+  return (address, format) => {
+    const key = `${format} ${address}`;
+    const pages = known.get(key) ?? print(address, format);
+    known.set(key, pages);
+    return pages;
+  };
+}

@@ -75,7 +75,7 @@ function constantsOf(fit: VesselFit, { declared }: Comparison, { title, style }:
     { name: 'Thermometer less true temperature', unit: 'K', fitted: fit.offset, scale: 1 },
   ];
   const rows = constants.map((constant) => constantRow(constant, numbers(style)));
-  return html`<h3>The vessel’s own constants</h3><div class="scroll worked" tabindex="0" role="region" aria-label="${title}: constants"><table class="constants"><caption class="unseen">${title}: constants that fit the readings best</caption><thead><tr><th scope="col">Constant</th><th scope="col">Fitted</th><th scope="col">Standard error</th><th scope="col">95 % interval</th><th scope="col">The kit’s own</th></tr></thead><tbody>${rows}</tbody></table></div><p class="aside">Intervals hold the true constant in 95 of 100 such runs, if the model is right: Student’s factor for ${fit.degreesOfFreedom} degrees of freedom, errors of the linearized model, the scatter of each instrument taken from what is left over.</p>`;
+  return html`<h3>The vessel’s own constants</h3><div class="scroll worked" tabindex="0" role="group" aria-label="${title}: constants"><table class="constants"><caption class="unseen">${title}: constants that fit the readings best</caption><thead><tr><th scope="col">Constant</th><th scope="col">Fitted</th><th scope="col">Standard error</th><th scope="col">95 % interval</th><th scope="col">The kit’s own</th></tr></thead><tbody>${rows}</tbody></table></div><p class="aside">Intervals hold the true constant in 95 of 100 such runs, if the model is right: Student’s factor for ${fit.degreesOfFreedom} degrees of freedom, errors of the linearized model, the scatter of each instrument taken from what is left over.</p>`;
 }
 
 function constantRow({ name, unit, fitted, scale, declared }: Constant, number: NumberWriter): Raw {
@@ -104,7 +104,7 @@ function linesOf(lines: readonly ComparedReading[], { title, style }: ReadingsSe
 function asTable(name: string, heads: readonly string[], units: readonly string[], rows: readonly (readonly string[])[]): Raw {
   const head = heads.map((label, i) => html`<th scope="col"><span class="label">${label}</span> <span class="unit">${units[i]}</span></th>`);
   const body = rows.map(([first, ...rest]) => html`<tr><th scope="row">${first}</th>${rest.map((cell) => html`<td>${cell}</td>`)}</tr>`);
-  return html`<details class="as-table readings-table"><summary>${rows.length} rows as a table</summary><div class="scroll" tabindex="0" role="region" aria-label="${name} as a table"><table><caption class="unseen">${name}</caption><thead><tr>${head}</tr></thead><tbody>${body}</tbody></table></div></details>`;
+  return html`<details class="as-table readings-table"><summary>${rows.length} rows as a table</summary><div class="scroll" tabindex="0" role="group" aria-label="${name} as a table"><table><caption class="unseen">${name}</caption><thead><tr>${head}</tr></thead><tbody>${body}</tbody></table></div></details>`;
 }
 
 type NumberWriter = (value: number, decimals: number) => string;

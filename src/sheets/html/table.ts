@@ -25,7 +25,7 @@ export interface Setting {
 /** `<figure class="worked">`: title, for which room, the table. */
 export function renderTable({ id, kind, request, caption = kind.title }: TableFigure, { conditions, computedFor, style }: Setting): Raw {
   const table = computeTable(kind, conditions, request);
-  return html`<figure class="worked" id="${id}" data-table="${writeTableRequest(kind, request)}"><figcaption><span class="title">${caption}</span> <span class="for">${computedFor}</span></figcaption><div class="scroll" tabindex="0" role="region" aria-label="${caption}">${renderRows(printTable(table, style), caption)}</div></figure>`;
+  return html`<figure class="worked" id="${id}" data-table="${writeTableRequest(kind, request)}"><figcaption><span class="title">${caption}</span> <span class="for">${computedFor}</span></figcaption><div class="scroll" tabindex="0" role="group" aria-label="${caption}">${renderRows(printTable(table, style), caption)}</div></figure>`;
 }
 
 /** The figure of a table kind, from all of its columns; nothing where the kind has none. */

@@ -1,0 +1,16 @@
+/** What counts as right, drawn again for other conditions. On teachers' pages only: the public scripts know no marking. */
+import { answerTo, toleranceText } from '../questions/answer.ts';
+import { readValueQuestion } from '../sheets/html/ask.ts';
+import type { Piece } from './piece.ts';
+import { grouped } from './redraw.ts';
+
+/** The tolerances of a page as pieces of it. */
+export const tolerancesOf = (root: ParentNode): Piece[] => grouped(root, 'data-tolerance', tolerancePiece).map((draw) => ({ draw, isSlow: false }));
+
+function tolerancePiece(elements: readonly HTMLElement[], text: string): Piece['draw'] {
+  const question = readValueQuestion(text);
+  return (conditions, style) => {
+    const said = toleranceText(answerTo(question, conditions, style), style);
+    for (const element of elements) element.textContent = said;
+  };
+}
