@@ -1,19 +1,19 @@
 import { defineConfig } from 'vitest/config';
 
-/** Everything that needs neither a build nor a browser. */
+/** Those that build, and those that look at what was built, mostly in a browser. */
+const BUILT = ['tests/build/**/*.test.ts', 'tests/commands/**/*.test.ts', 'tests/site/**/*.test.ts'];
+/** Everything else. */
 const PURE = ['tests/**/*.test.ts'];
-const BUILDING = ['tests/build/**/*.test.ts', 'tests/commands/**/*.test.ts'];
-const BROWSING = ['tests/site/**/*.test.ts'];
 
-/** Groups run one after another: two cores, and one Astro at a time in this folder. */
-const order = (groupOrder: number, maxWorkers: number) => ({ sequence: { groupOrder }, maxWorkers, pool: 'forks' as const });
+/** The groups run one after the other, each on two cores. */
+const order = (groupOrder: number) => ({ sequence: { groupOrder }, maxWorkers: 2, pool: 'forks' as const });
 
 export default defineConfig({
   test: {
     projects: [
-      { test: { name: 'rooms', include: PURE, exclude: [...BUILDING, ...BROWSING], testTimeout: 30_000, ...order(0, 2) } },
-      { test: { name: 'build', include: BUILDING, globalSetup: 'tests/support/builds-setup.ts', testTimeout: 120_000, hookTimeout: 240_000, ...order(1, 1) } },
-      { test: { name: 'site', include: BROWSING, globalSetup: 'tests/support/site-setup.ts', testTimeout: 60_000, hookTimeout: 60_000, ...order(2, 2) } },
+      { test: { name: 'rooms', include: PURE, exclude: BUILT, testTimeout: 30_000, ...order(0) } },
+      // One build at a time: the others wait for it, and their time runs.
+      { test: { name: 'site', include: BUILT, globalSetup: 'tests/support/site-setup.ts', testTimeout: 180_000, hookTimeout: 300_000, ...order(1) } },
     ],
   },
 });

@@ -1,5 +1,5 @@
 /** `npm test`: types of every file, then every test, a real browser included. One line a check, counts at the end. */
-import { spawnSync, type SpawnSyncReturns } from 'node:child_process';
+import { execFile } from 'node:child_process';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { stripVTControlCharacters } from 'node:util';
@@ -50,22 +50,24 @@ async function giveUp(reporter: LineReporter): Promise<void> {
  */
 async function checkTypes({ counts }: LineReporter): Promise<void> {
   const started = performance.now();
-  const ends = await exclusively(async () => [
+  const ends = await exclusively(() => Promise.all([
     runProgram('astro', 'bin/astro.mjs', 'check', '--tsconfig', 'tests/support/pages.tsconfig.json', '--minimumSeverity', 'warning', '--minimumFailingSeverity', 'warning'),
     runProgram('typescript', 'bin/tsc', '--noEmit', '--project', '.'),
-  ]);
-  const wrong = ends.filter(({ status }) => status !== 0);
+  ]));
+  const wrong = ends.filter(({ isWrong }) => isWrong);
   const failed = wrong.length === 0 ? 0 : 1;
   counts.failed += failed;
   counts.passed += 1 - failed;
   console.log(reportLine('types', { passed: 1 - failed, failed, skipped: 0 }, performance.now() - started));
-  for (const { stdout, stderr } of wrong) console.log(stripVTControlCharacters(`${stdout}${stderr}`).trim());
+  for (const { said } of wrong) console.log(stripVTControlCharacters(said).trim());
 }
 
 /** Runs a program of an installed package in the project's folder. */
-function runProgram(name: string, program: string, ...args: string[]): SpawnSyncReturns<string> {
+function runProgram(name: string, program: string, ...args: string[]): Promise<{ readonly isWrong: boolean; readonly said: string }> {
   const manifest = createRequire(import.meta.url).resolve(`${name}/package.json`);
-  return spawnSync(process.execPath, [join(dirname(manifest), program), ...args], { cwd: ROOT, encoding: 'utf8' });
+  return new Promise((resolve) => {
+    execFile(process.execPath, [join(dirname(manifest), program), ...args], { cwd: ROOT }, (error, stdout, stderr) => resolve({ isWrong: error !== null, said: `${stdout}${stderr}` }));
+  });
 }
 
 /** The browser's place is handed on; without one the tests that need it fail and say so. */

@@ -43,6 +43,7 @@ export function learningResource(book: Book, kit: KitView, places: KitPlaces): W
     typicalAgeRange: kit.ages.replace(/\s*[–—]\s*/g, '-'),
     timeRequired: `PT${kit.minutes}M`,
     teaches: kit.objectives.map(({ text }) => text),
+    assesses: kit.objectives.filter(({ id }) => kit.questions.some(({ objective }) => objective === id)).map(({ text }) => text),
     educationalAlignment: kit.standards.map(({ code, framework, paraphrase, link }) => ({
       '@type': 'AlignmentObject', educationalFramework: framework, targetName: code, targetDescription: paraphrase, targetUrl: link,
     })),

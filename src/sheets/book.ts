@@ -58,6 +58,8 @@ export interface QuestionView {
   readonly id: string;
   readonly number: number;
   readonly level: 1 | 2 | 3;
+  /** Id of the objective that it tests. */
+  readonly objective?: string;
   readonly kind: 'choice' | 'numeric' | 'ordering' | 'text';
   readonly stem: string;
   /** Choice: the options in printed order. Ordering: the items in printed (not right) order. */

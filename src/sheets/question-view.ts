@@ -21,7 +21,7 @@ export function questionView(
   const item = itemOf(id, meta, setting.conditions, setting.style);
   const options = optionsOf(item, setting);
   return {
-    id, number, level: meta.level, kind: meta.kind, stem: text.stem.html, options,
+    id, number, level: meta.level, objective: meta.objective, kind: meta.kind, stem: text.stem.html, options,
     answer: answerOf(item, options, setting).html,
     solution: text.solution.html,
   };

@@ -22,6 +22,9 @@ describe('the data of a kit', () => {
     // schema.org/typicalAgeRange gives "7-9" and "11-" as forms.
     expect(data.typicalAgeRange).toMatch(/^\d+-\d*$/);
     expect(data.teaches).toHaveLength(kit.objectives.length);
+    const tested = kit.questions.map(({ objective }) => kit.objectives.find(({ id }) => id === objective)?.text);
+    expect(new Set(data.assesses as string[])).toEqual(new Set(tested.filter((text) => text !== undefined)));
+    expect(data.assesses).not.toEqual([]);
     expect(data.citation).toHaveLength(kit.sources.length);
     expect(data.license).toBe('https://creativecommons.org/licenses/by/4.0/');
     for (const name of ['learningResourceType', 'educationalLevel', 'author', 'publisher', 'accessMode', 'accessibilityFeature', 'accessibilityHazard', 'hasPart', 'educationalAlignment']) expect(data, name).toHaveProperty(name);

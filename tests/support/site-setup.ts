@@ -1,4 +1,4 @@
-/** Builds the project's own content once for all tests of the site, and serves it. */
+/** Builds two contents once for all tests that read a finished build, the project's own and that of a school at 1,600 m, and serves the first. */
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
@@ -19,6 +19,9 @@ export interface ServedFolder {
 
 declare module 'vitest' {
   export interface ProvidedContext {
+    /** Folders of one finished build of the project's content and of the highland content; the teachers' stand beside with `-teachers`. */
+    builds: { readonly own: string; readonly highland: string };
+    /** The first of them, public and for teachers. */
     served: readonly ServedFolder[];
   }
 }
@@ -27,8 +30,9 @@ const DEEP = '/a/b/';
 
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   const place = newFolder();
-  const site = join(place, 'site');
-  await buildForTests(join(ROOT, 'content'), site);
+  const builds = { own: join(place, 'own'), highland: join(place, 'highland') };
+  await buildForTests(join(ROOT, 'content'), builds.own);
+  await buildForTests(join(ROOT, 'tests', 'content', 'good', 'highland'), builds.highland);
   const closing: (() => void)[] = [];
   const serve = async (folder: string, base: string): Promise<string> => {
     const { server } = staticServer(folder, { base });
@@ -37,9 +41,10 @@ export default async function setup(project: TestProject): Promise<() => Promise
     return `http://127.0.0.1:${(server.address() as AddressInfo).port}${base}`;
   };
   const served: ServedFolder[] = [];
-  for (const [name, folder] of [['public', site], ['teachers', `${site}-teachers`]] as const) {
+  for (const [name, folder] of [['public', builds.own], ['teachers', `${builds.own}-teachers`]] as const) {
     served.push({ name, folder, address: await serve(folder, '/'), deepAddress: await serve(folder, DEEP) });
   }
+  project.provide('builds', builds);
   project.provide('served', served);
   return async () => {
     closing.forEach((close) => close());
