@@ -69,7 +69,7 @@ function isControl(target: EventTarget | null): boolean {
 }
 
 function hint(): void {
-  const keys = addTo(document.body, 'p', 'board-keys');
+  const keys = addTo(document.querySelector('main') ?? document.body, 'p', 'board-keys');
   for (const [key, meaning] of [['←', ''], ['→', 'or'], ['space', '·'], ['Esc', 'kit']] as const) {
     addTo(keys, 'kbd', '').textContent = key;
     keys.append(` ${meaning} `);
