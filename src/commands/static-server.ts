@@ -3,11 +3,15 @@ import { createReadStream } from 'node:fs';
 import { readFile, stat } from 'node:fs/promises';
 import { createServer, type Server, type ServerResponse } from 'node:http';
 import { extname, join, normalize } from 'node:path';
+import { Readable } from 'node:stream';
+import { createGzip } from 'node:zlib';
 
 const TYPES: Record<string, string> = {
   '.html': 'text/html; charset=utf-8', '.css': 'text/css; charset=utf-8', '.js': 'text/javascript; charset=utf-8', '.json': 'application/json; charset=utf-8',
-  '.svg': 'image/svg+xml', '.png': 'image/png', '.woff2': 'font/woff2', '.pdf': 'application/pdf', '.txt': 'text/plain; charset=utf-8', '.xml': 'application/xml',
+  '.webmanifest': 'application/manifest+json', '.svg': 'image/svg+xml', '.png': 'image/png', '.woff2': 'font/woff2', '.pdf': 'application/pdf', '.txt': 'text/plain; charset=utf-8', '.xml': 'application/xml',
 };
+/** What static hosts send compressed. */
+const COMPRESSIBLE = /^text\/|json|xml/;
 
 const NEWS = '/.news';
 const NEWS_SCRIPT = '/.news.js';
@@ -52,9 +56,12 @@ export function staticServer(folder: string, { live = false, base = '/' } = {}):
     } else if (file.redirect) {
       response.writeHead(301, { location: `${path}/` }).end();
     } else {
-      response.writeHead(200, { 'content-type': TYPES[extname(file.path)] ?? 'application/octet-stream', 'cache-control': 'no-cache' });
-      if (live && file.path.endsWith('.html')) response.end(listening(await readFile(file.path, 'utf8')));
-      else createReadStream(file.path).pipe(response);
+      const type = TYPES[extname(file.path)] ?? 'application/octet-stream';
+      const isPacked = COMPRESSIBLE.test(type) && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
+      const body = live && file.path.endsWith('.html') ? Readable.from([listening(await readFile(file.path, 'utf8'))]) : createReadStream(file.path);
+      response.writeHead(200, { 'content-type': type, 'cache-control': 'no-cache', vary: 'accept-encoding', ...(isPacked ? { 'content-encoding': 'gzip' } : {}) });
+      if (isPacked) body.pipe(createGzip()).pipe(response);
+      else body.pipe(response);
     }
   });
   return { server, announce: (news) => listeners.forEach((listener) => listener.write(`data: ${JSON.stringify(news)}\n\n`)) };
