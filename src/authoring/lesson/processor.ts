@@ -30,13 +30,14 @@ const READS_NO_CODE = {
   }),
 };
 
-// Building it costs more than parsing a lesson.
-const processor = unified()
-  .use(remarkParse)
-  .use(remarkGfm)
-  .use(remarkMath)
-  .use(remarkMdx, { acorn: READS_NO_CODE as never })
-  .freeze();
+// Building these costs more than parsing a lesson.
+const plain = unified().use(remarkParse).use(remarkMath).use(remarkMdx, { acorn: READS_NO_CODE as never }).freeze();
+const withGfm = unified().use(remarkParse).use(remarkGfm).use(remarkMath).use(remarkMdx, { acorn: READS_NO_CODE as never }).freeze();
+
+/** Signs without which a text holds no table, deletion, footnote, task and bare address: nothing of GFM, whose search for them costs more than all else. */
+const SIGNS_OF_GFM = /[|~@]|\[[\^\sx]|:\/\/|www\./i;
+
+const processorFor = (text: string): typeof plain => (SIGNS_OF_GFM.test(text) ? withGfm : plain);
 
 /** Why a text cannot be read, and the tag or brace that is to blame. */
 export interface Unreadable {
@@ -49,7 +50,7 @@ export interface Unreadable {
 /** The tree of the text, or why and where it cannot be read. */
 export function parseTree(text: string): { readonly tree: Root } | Unreadable {
   try {
-    return { tree: processor.parse(text) };
+    return { tree: processorFor(text).parse(text) };
   } catch (error) {
     if (error instanceof RangeError) return { place: START, problem: tooDeep(), culprit: undefined };
     // A tag that is not closed in an underlined heading fails an assertion of the parser instead of its own check.
