@@ -1,7 +1,8 @@
 /** The machine's own Chromium: for paper, and for trying the site. */
 import { accessSync, constants } from 'node:fs';
 import { delimiter, join } from 'node:path';
-import { chromium, type Browser } from 'playwright-core';
+import { createRequire } from 'node:module';
+import type { Browser } from 'playwright-core';
 
 const NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome'];
 
@@ -16,6 +17,9 @@ const USUAL_PLACES = [
   'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
   'C:\\Program Files (x86)\\Google\\Chrome\\Application\\chrome.exe',
 ];
+
+/** Loaded where a browser is asked for: it takes longer than checking a kit. */
+const chromium = (): typeof import('playwright-core').chromium => (createRequire(import.meta.url)('playwright-core') as typeof import('playwright-core')).chromium;
 
 /** Nothing that reaches out by itself; no sandbox, since root has none. */
 const FLAGS = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
@@ -34,11 +38,11 @@ export function chromiumPath(): string | undefined {
     if (mayBeRun(named)) return named;
     throw new Error(`CHROMIUM_PATH is ${named}, and there is no program there. Write the path of a Chromium or Chrome.`);
   }
-  return inSearchPath(NAMES) ?? [...USUAL_PLACES, chromium.executablePath()].find(mayBeRun);
+  return inSearchPath(NAMES) ?? [...USUAL_PLACES, chromium().executablePath()].find(mayBeRun);
 }
 
 /** A browser with a fresh profile, which goes when it is closed. */
-export const launchChromium = (executablePath: string): Promise<Browser> => chromium.launch({ executablePath, args: FLAGS });
+export const launchChromium = (executablePath: string): Promise<Browser> => chromium().launch({ executablePath, args: FLAGS });
 
 /** The first of some names that stands in the search path and may be run. */
 export function inSearchPath(names: readonly string[], searchPath = process.env.PATH ?? ''): string | undefined {

@@ -40,7 +40,8 @@ const script = { test: 'tests/run.ts', bench: 'tests/bench/run.ts' }[command] ??
 const node = findNode();
 const child = spawn(node.path, [...node.flags, resolve(root, script), ...rest], {
   stdio: 'inherit',
-  env: { ...process.env, PATH: `${dirname(node.path)}${delimiter}${process.env.PATH ?? ''}`, ASTRO_TELEMETRY_DISABLED: '1' },
+  // What is read and translated once is kept: starting takes half the time.
+  env: { NODE_COMPILE_CACHE: resolve(root, 'node_modules', '.cache', 'compiled'), ...process.env, PATH: `${dirname(node.path)}${delimiter}${process.env.PATH ?? ''}`, ASTRO_TELEMETRY_DISABLED: '1' },
 });
 for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => child.kill(signal));
 child.on('exit', (code, signal) => process.exit(signal === null ? (code ?? 1) : 128));

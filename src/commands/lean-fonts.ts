@@ -1,4 +1,5 @@
 /** Fonts with the characters that a site prints, and no others: a third of their size. */
+import { createHash } from 'node:crypto';
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import katex from 'katex';
@@ -10,33 +11,45 @@ const TEXT = `${characters(0x20, 0x7e)}${characters(0xa0, 0x17f)}‐‑–—‘
 /** The serif is variable, and stands at one weight. */
 const ONE_WEIGHT = { wght: 400 };
 
-/** Cuts down every font of a built folder; formula fonts to what its pages' formulas show. */
-export async function leanFonts(folder: string, assets: string): Promise<void> {
+/**
+ * Cuts down every font of a built folder; formula fonts to what its pages' formulas show.
+ * @param formulas TeX, as {@link formulasOf} finds it in the pages
+ */
+export async function leanFonts(folder: string, assets: string, formulas: Iterable<string>): Promise<void> {
   const files = (await readdir(join(folder, assets))).filter((name) => name.endsWith('.woff2'));
-  const math = await formulaCharacters(folder);
+  const math = charactersOf(formulas);
   for (const name of files) {
     const file = join(folder, assets, name);
-    const isMath = name.startsWith('KaTeX_');
-    await writeFile(file, await subsetFont(await readFile(file), isMath ? math : TEXT, {
-      targetFormat: 'woff2',
-      ...(name.includes('wght') ? { variationAxes: ONE_WEIGHT } : {}),
-    }));
+    await writeFile(file, await subset(await readFile(file), name.startsWith('KaTeX_') ? math : TEXT, name.includes('wght')));
   }
 }
 
-/** What the formulas of all pages are made of: each is set again from the TeX that stands in its MathML. */
-async function formulaCharacters(folder: string): Promise<string> {
-  const formulas = new Set<string>();
-  for (const entry of await readdir(folder, { recursive: true, withFileTypes: true })) {
-    if (!entry.isFile() || !entry.name.endsWith('.html')) continue;
-    const page = await readFile(join(entry.parentPath, entry.name), 'utf8');
-    for (const [, tex = ''] of page.matchAll(/<annotation encoding="application\/x-tex">([^<]*)</g)) formulas.add(tex);
-  }
+/** Both folders of a site have most fonts in common, and packing one takes longer than a page. */
+const cut = new Map<string, Promise<Uint8Array>>();
+
+function subset(font: Uint8Array, characters: string, isVariable: boolean): Promise<Uint8Array> {
+  const key = createHash('sha256').update(font).update(characters).digest('hex');
+  const made = cut.get(key) ?? subsetFont(Buffer.from(font), characters, { targetFormat: 'woff2', ...(isVariable ? { variationAxes: ONE_WEIGHT } : {}) });
+  cut.set(key, made);
+  return made;
+}
+
+/** The formulas of a page: their TeX stands in their MathML. */
+export const formulasOf = (page: string): string[] => [...page.matchAll(/<annotation encoding="application\/x-tex">([^<]*)</g)].map(([, tex = '']) => tex);
+
+/** What formulas are made of: each is set again. */
+function charactersOf(formulas: Iterable<string>): string {
   const shown = new Set(' ');
-  for (const tex of formulas) {
-    for (const character of unescape(katex.renderToString(unescape(tex), { output: 'html', displayMode: true }).replace(/<[^>]*>/g, ''))) shown.add(character);
-  }
+  for (const tex of formulas) for (const character of lettersOf(tex)) shown.add(character);
   return [...shown].sort().join('');
+}
+
+const letters = new Map<string, string>();
+
+function lettersOf(tex: string): string {
+  const found = letters.get(tex) ?? unescape(katex.renderToString(unescape(tex), { output: 'html', displayMode: true }).replace(/<[^>]*>/g, ''));
+  letters.set(tex, found);
+  return found;
 }
 
 const ENTITIES: Record<string, string> = { '&amp;': '&', '&lt;': '<', '&gt;': '>', '&quot;': '"', '&#39;': "'", '&#x27;': "'" };

@@ -19,9 +19,10 @@ export interface PackedFolder {
 
 /** Each kit in one file and as a zip. After a print they are packed again, with it. */
 export async function packKits(book: Book, packed: PackedFolder): Promise<void> {
+  const read = reader(packed.folder);
   for (const kit of book.kits) {
     const place = join(packed.folder, kitPath(kit));
-    const page = kitInOneFile(book, kit, packed);
+    const page = kitInOneFile(book, kit, packed, read);
     await writeFile(join(place, `${kit.id}.html`), page);
     await writeFile(join(place, `${kit.id}.zip`), kitArchive(await filesOfKit(book, kit, packed, page)));
   }
@@ -40,13 +41,23 @@ export async function publish(book: Book, root: string, folder: string): Promise
   await bundle(root, folder, 'service-worker', { EDITION: JSON.stringify(await editionOf(book, folder)) });
 }
 
-function kitInOneFile(book: Book, kit: KitView, { folder, teachers }: PackedFolder): string {
+type Reader = (path: string) => Uint8Array | undefined;
+
+/** Reads files of a folder; those that stand outside the kits, and that all of them name, once. */
+function reader(folder: string): Reader {
+  const shared = new Map<string, Uint8Array>();
+  return (path) => {
+    const file = join(folder, path);
+    const found = shared.get(path) ?? (existsSync(file) ? readFileSync(file) : undefined);
+    if (found !== undefined && !path.startsWith('/kits/')) shared.set(path, found);
+    return found;
+  };
+}
+
+function kitInOneFile(book: Book, kit: KitView, { folder, teachers }: PackedFolder, read: Reader): string {
   const here = kitPath(kit, 'booklet');
   return oneFile(readFileSync(join(folder, here, 'index.html'), 'utf8'), {
-    read: (address) => {
-      const file = join(folder, posix.join(here, address));
-      return existsSync(file) ? readFileSync(file) : undefined;
-    },
+    read: (address) => read(posix.join(here, address)),
     absolute: (address) => {
       const page = teachers ? undefined : permanentAddress(book, here);
       return page === undefined ? undefined : new URL(address, page).href;

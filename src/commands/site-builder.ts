@@ -7,7 +7,7 @@ import { relativeAssets } from '../layouts/links.ts';
 import { ENGINE_VERSION } from '../physics/index.ts';
 import type { Book } from '../sheets/index.ts';
 import type { Folders } from './folders.ts';
-import { leanFonts } from './lean-fonts.ts';
+import { formulasOf, leanFonts } from './lean-fonts.ts';
 import { packKits, publish } from './offline-pack.ts';
 import { UsageError } from './run-command.ts';
 import { bundleScripts, bundleTeachersScripts } from './scripts.ts';
@@ -41,8 +41,8 @@ export async function buildSite(book: Book, { root, content, site, teachers }: F
     const pack = join(workshop, TEACHERS);
     await divide(made, pack);
     await bundleTeachersScripts(root, pack);
-    for (const folder of [made, pack]) await leanFonts(folder, ASSETS);
-    const pages = (await finish(made)) + (await finish(pack));
+    let pages = 0;
+    for (const folder of [made, pack]) pages += await finish(folder);
     for (const folder of [made, pack]) await packKits(book, { folder, teachers: folder === pack, content });
     await publish(book, root, made);
     await replace(site, made, workshop);
@@ -63,17 +63,22 @@ async function divide(made: string, pack: string): Promise<void> {
   }
 }
 
-/** Relative addresses in every page and stylesheet, and the mark. Returns the number of pages. */
+/** Relative addresses in every page and stylesheet, fonts of what the pages show, and the mark. Returns the number of pages. */
 async function finish(folder: string): Promise<number> {
   let pages = 0;
+  const formulas = new Set<string>();
   for (const entry of await readdir(folder, { recursive: true, withFileTypes: true })) {
     if (!entry.isFile() || !/\.(html|css)$/.test(entry.name)) continue;
     const file = join(entry.parentPath, entry.name);
     const depth = relative(folder, entry.parentPath).split(sep).filter(Boolean).length;
     // Thousands of files one after another: waiting for each would take longer than the work.
-    writeFileSync(file, relativeAssets(readFileSync(file, 'utf8'), depth));
-    if (entry.name.endsWith('.html')) pages += 1;
+    const text = readFileSync(file, 'utf8');
+    writeFileSync(file, relativeAssets(text, depth));
+    if (!entry.name.endsWith('.html')) continue;
+    pages += 1;
+    for (const formula of formulasOf(text)) formulas.add(formula);
   }
+  await leanFonts(folder, ASSETS, formulas);
   await writeFile(join(folder, MARK), `${JSON.stringify({ madeBy: 'Lapsebook', engine: ENGINE_VERSION })}\n`);
   return pages;
 }

@@ -3,7 +3,7 @@ import { createHash } from 'node:crypto';
 import { escapeXml } from './xml.ts';
 
 export interface OneFileSources {
-  /** A file that the page names, by its address as the page writes it. */
+  /** A file that the page names, by its address as the page writes it; the same bytes where it is asked for again, so that what is made of them is made once. */
   readonly read: (address: string) => Uint8Array | undefined;
   /** A whole address for a page of the site; undefined where the site has none. */
   readonly absolute: (address: string) => string | undefined;
@@ -34,7 +34,7 @@ export function oneFile(page: string, sources: OneFileSources): string {
       const needed = sources.needs[nameOf(address)];
       return needed === undefined ? [address] : [address.replace(nameOf(address), needed), address];
     })
-    .map((address) => textOf(address, sources).trim().replace(/<(?=\/script|!--)/gi, '\\x3c'));
+    .map((address) => scriptOf(bytesOf(address, sources)));
   const bare = page
     .replace(STYLESHEET, '')
     .replace(SCRIPT, '')
@@ -60,7 +60,8 @@ function policy(styles: string, scripts: readonly string[]): string {
 function styleOf(link: string, sources: OneFileSources): string {
   const address = attribute(link, 'href');
   const folder = address.replace(/[^/]*$/, '');
-  const css = textOf(address, sources).replace(/url\((["']?)(?!data:)([^"')]+)\1\)/g, (_, _quote: string, file: string) => `url(${dataOf(`${folder}${file}`, sources)})`);
+  const css = onceOf(styles, bytesOf(address, sources), (bytes) =>
+    textOf(bytes).replace(/url\((["']?)(?!data:)([^"')]+)\1\)/g, (_, _quote: string, file: string) => `url(${dataOf(`${folder}${file}`, sources)})`));
   const media = /\bmedia="([^"]*)"/.exec(link)?.[1];
   return media === undefined || media === 'all' ? css : `@media ${media}{${css}}`;
 }
@@ -78,13 +79,28 @@ function selfContained(tag: string, sources: OneFileSources): string {
 
 const attribute = (tag: string, name: string): string => new RegExp(`\\b${name}="([^"]*)"`).exec(tag)?.[1] ?? '';
 
-const textOf = (address: string, sources: OneFileSources): string => new TextDecoder().decode(bytesOf(address, sources));
+const textOf = (bytes: Uint8Array): string => new TextDecoder().decode(bytes);
+
+/** What was made of a file's bytes before, by those very bytes. */
+type Made = WeakMap<Uint8Array, string>;
+const styles: Made = new WeakMap();
+const scripts: Made = new WeakMap();
+const texts: Made = new WeakMap();
+
+function onceOf(made: Made, bytes: Uint8Array, make: (bytes: Uint8Array) => string): string {
+  const text = made.get(bytes) ?? make(bytes);
+  made.set(bytes, text);
+  return text;
+}
+
+/** A script that can stand inside a page. */
+const scriptOf = (file: Uint8Array): string => onceOf(scripts, file, (bytes) => textOf(bytes).trim().replace(/<(?=\/script|!--)/gi, '\\x3c'));
 
 function dataOf(address: string, sources: OneFileSources): string {
   if (address.startsWith('data:')) return address;
   const type = TYPES[/\.(\w+)$/.exec(address)?.[1] ?? ''];
   if (type === undefined) throw new RangeError(`${address} is no font and no picture that can stand inside a page.`);
-  return `data:${type};base64,${Buffer.from(bytesOf(address, sources)).toString('base64')}`;
+  return `data:${type};base64,${onceOf(texts, bytesOf(address, sources), (bytes) => Buffer.from(bytes).toString('base64'))}`;
 }
 
 function bytesOf(address: string, { read }: OneFileSources): Uint8Array {

@@ -24,6 +24,15 @@ const rowPath = (row: readonly boolean[], y: number): string => {
  * @throws RangeError where the address is longer than a code can hold (2,331 bytes)
  */
 export const printedCode = (address: string): string => {
+  const found = drawn.get(address) ?? draw(address);
+  drawn.set(address, found);
+  return found;
+};
+
+/** Both editions of a sheet print one address, and choosing among the masks of a code takes longer than the rest of the page. */
+const drawn = new Map<string, string>();
+
+const draw = (address: string): string => {
   const { data, size } = encode(address, { ecc: 'M', boostEcc: false, border: 0 });
   const side = size + 2 * QUIET;
   return (

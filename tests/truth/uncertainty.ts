@@ -58,7 +58,18 @@ const resistance = (x: Circuit): number => (x.voltage / x.current) * Math.cos(x.
 const reactance = (x: Circuit): number => (x.voltage / x.current) * Math.sin(x.phase);
 const impedance = (x: Circuit): number => x.voltage / x.current;
 
-const additive = (i: Inputs): MonteCarloPropagation => {
+/** Rows of one example ask for different parts of one result: its million trials are drawn once. */
+const drawnOnce = (draw: (i: Inputs) => MonteCarloPropagation): ((i: Inputs) => MonteCarloPropagation) => {
+  const results = new Map<string, MonteCarloPropagation>();
+  return (i) => {
+    const key = JSON.stringify(i);
+    const result = results.get(key) ?? draw(i);
+    results.set(key, result);
+    return result;
+  };
+};
+
+const additive = drawnOnce((i) => {
   const distribution = input(i, 'rectangular') === 1 ? 'rectangular' : 'normal';
   const one = { value: 0, standardUncertainty: 1, distribution } as const;
   return propagateMonteCarlo(
@@ -66,11 +77,11 @@ const additive = (i: Inputs): MonteCarloPropagation => {
     { a: one, b: one, c: one, d: { ...one, standardUncertainty: input(i, 'lastUncertainty') } },
     { seed: input(i, 'seed'), trials: input(i, 'trials') },
   );
-};
+});
 
 const tenth = { value: 0.6, standardUncertainty: rectangular(0.5), distribution: 'rectangular' } as const;
-const logarithm = (i: Inputs): MonteCarloPropagation =>
-  propagateMonteCarlo(({ x }) => Math.log(x), { x: tenth }, { seed: input(i, 'seed'), trials: input(i, 'trials') });
+const logarithm = drawnOnce((i) =>
+  propagateMonteCarlo(({ x }) => Math.log(x), { x: tenth }, { seed: input(i, 'seed'), trials: input(i, 'trials') }));
 
 const fluorescence = (): Propagation =>
   propagate(({ sample, reference, known }) => (sample / reference) * known, {
