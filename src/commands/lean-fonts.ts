@@ -1,53 +1,65 @@
-/** Fonts with the characters that a site prints, and no others: a third of their size. */
+/** Fonts with the characters that a site prints, and no others: a quarter of their size. */
 import { createHash } from 'node:crypto';
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import katex from 'katex';
 import subsetFont from 'subset-font';
 
-const characters = (first: number, last: number): string => Array.from({ length: last - first + 1 }, (_, i) => String.fromCodePoint(first + i)).join('');
-/** Latin text in the languages of the interface, and the signs of quantities. */
-const TEXT = `${characters(0x20, 0x7e)}${characters(0xa0, 0x17f)}‐‑–—‘’“”„†•…‰′″−≈≤≥→←·⁻¹²³₀₁₂₃½¼`;
+const ASCII = Array.from({ length: 0x7e - 0x20 + 1 }, (_, i) => String.fromCodePoint(0x20 + i)).join('');
+const BEYOND_ASCII = /[^\0-\x7f]/gu;
+/** What a page may show later, drawn again for the reader's room in a language of the interface, and what a reader may type. */
+const TEXT = `${ASCII}\u00a0ÁÉÍÓÚÜÑáéíóúüñ¡¿«»‐‑–—‘’“”„…±×÷·°′″‰−≈≤≥→←⁻²³₂½¼µ`;
+/** Numbers of one width, and letters that stand well together. */
+const FEATURES = ['kern', 'tnum', 'lnum'];
 /** The serif is variable, and stands at one weight. */
 const ONE_WEIGHT = { wght: 400 };
 
-/**
- * Cuts down every font of a built folder; formula fonts to what its pages' formulas show.
- * @param formulas TeX, as {@link formulasOf} finds it in the pages
- */
-export async function leanFonts(folder: string, assets: string, formulas: Iterable<string>): Promise<void> {
+/** What the pages of a folder show. */
+export interface Shown {
+  /** Characters of their text. */
+  readonly characters: Set<string>;
+  /** Formulas in TeX. */
+  readonly formulas: Set<string>;
+}
+
+/** Adds what a page shows; the TeX of a formula stands in its MathML. */
+export function addPage({ characters, formulas }: Shown, page: string): void {
+  for (const [character] of page.matchAll(BEYOND_ASCII)) characters.add(character);
+  for (const [, tex = ''] of page.matchAll(/<annotation encoding="application\/x-tex">([^<]*)</g)) formulas.add(tex);
+}
+
+/** Cuts down every font of a built folder: text fonts to what its pages say, formula fonts to what their formulas show. */
+export async function leanFonts(folder: string, assets: string, { characters, formulas }: Shown): Promise<void> {
   const files = (await readdir(join(folder, assets))).filter((name) => name.endsWith('.woff2'));
-  const math = charactersOf(formulas);
+  const text = sorted(new Set([...TEXT, ...characters]));
+  const math = sorted(new Set([' ', ...[...formulas].flatMap(lettersOf)]));
   for (const name of files) {
     const file = join(folder, assets, name);
-    await writeFile(file, await subset(await readFile(file), name.startsWith('KaTeX_') ? math : TEXT, name.includes('wght')));
+    await writeFile(file, await (name.startsWith('KaTeX_') ? cutOnce(await readFile(file), math, {}) : cutOnce(await readFile(file), text, { keepFeatures: FEATURES, ...(name.includes('wght') ? { variationAxes: ONE_WEIGHT } : {}) })));
   }
 }
+
+const sorted = (characters: ReadonlySet<string>): string => [...characters].sort().join('');
 
 /** Both folders of a site have most fonts in common, and packing one takes longer than a page. */
 const cut = new Map<string, Promise<Uint8Array>>();
 
-function subset(font: Uint8Array, characters: string, isVariable: boolean): Promise<Uint8Array> {
+/** Options of hb-subset that the package hands on and its types leave out. */
+type Options = NonNullable<Parameters<typeof subsetFont>[2]> & { readonly keepFeatures?: readonly string[]; readonly noHinting?: boolean };
+
+function cutOnce(font: Uint8Array, characters: string, options: Options): Promise<Uint8Array> {
   const key = createHash('sha256').update(font).update(characters).digest('hex');
-  const made = cut.get(key) ?? subsetFont(Buffer.from(font), characters, { targetFormat: 'woff2', ...(isVariable ? { variationAxes: ONE_WEIGHT } : {}) });
+  const all: Options = { targetFormat: 'woff2', noHinting: true, ...options };
+  const made = cut.get(key) ?? subsetFont(Buffer.from(font), characters, all);
   cut.set(key, made);
   return made;
 }
 
-/** The formulas of a page: their TeX stands in their MathML. */
-export const formulasOf = (page: string): string[] => [...page.matchAll(/<annotation encoding="application\/x-tex">([^<]*)</g)].map(([, tex = '']) => tex);
+const letters = new Map<string, string[]>();
 
-/** What formulas are made of: each is set again. */
-function charactersOf(formulas: Iterable<string>): string {
-  const shown = new Set(' ');
-  for (const tex of formulas) for (const character of lettersOf(tex)) shown.add(character);
-  return [...shown].sort().join('');
-}
-
-const letters = new Map<string, string>();
-
-function lettersOf(tex: string): string {
-  const found = letters.get(tex) ?? unescape(katex.renderToString(unescape(tex), { output: 'html', displayMode: true }).replace(/<[^>]*>/g, ''));
+/** What a formula is made of: it is set again. */
+function lettersOf(tex: string): string[] {
+  const found = letters.get(tex) ?? [...unescape(katex.renderToString(unescape(tex), { output: 'html', displayMode: true }).replace(/<[^>]*>/g, ''))];
   letters.set(tex, found);
   return found;
 }

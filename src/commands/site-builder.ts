@@ -7,7 +7,7 @@ import { relativeAssets } from '../layouts/links.ts';
 import { ENGINE_VERSION } from '../physics/index.ts';
 import type { Book } from '../sheets/index.ts';
 import type { Folders } from './folders.ts';
-import { formulasOf, leanFonts } from './lean-fonts.ts';
+import { addPage, leanFonts, type Shown } from './lean-fonts.ts';
 import { packKits, publish } from './offline-pack.ts';
 import { UsageError } from './run-command.ts';
 import { bundleScripts, bundleTeachersScripts } from './scripts.ts';
@@ -66,7 +66,7 @@ async function divide(made: string, pack: string): Promise<void> {
 /** Relative addresses in every page and stylesheet, fonts of what the pages show, and the mark. Returns the number of pages. */
 async function finish(folder: string): Promise<number> {
   let pages = 0;
-  const formulas = new Set<string>();
+  const shown: Shown = { characters: new Set(), formulas: new Set() };
   for (const entry of await readdir(folder, { recursive: true, withFileTypes: true })) {
     if (!entry.isFile() || !/\.(html|css)$/.test(entry.name)) continue;
     const file = join(entry.parentPath, entry.name);
@@ -76,9 +76,9 @@ async function finish(folder: string): Promise<number> {
     writeFileSync(file, relativeAssets(text, depth));
     if (!entry.name.endsWith('.html')) continue;
     pages += 1;
-    for (const formula of formulasOf(text)) formulas.add(formula);
+    addPage(shown, text);
   }
-  await leanFonts(folder, ASSETS, formulas);
+  await leanFonts(folder, ASSETS, shown);
   await writeFile(join(folder, MARK), `${JSON.stringify({ madeBy: 'Lapsebook', engine: ENGINE_VERSION })}\n`);
   return pages;
 }
