@@ -24,7 +24,8 @@ function powersOfTwo(): Float64Array {
   return values;
 }
 
-// The series are summed in pairs and pairs of pairs, which a processor can do at the same time.
+// The series are summed in pairs and pairs of pairs, which a processor can do at the same time; it multiplies several
+// times faster than it divides.
 
 /** Exponential function; where a double is nearly too small or too large for it, the engine's own. */
 export function exp(x: number): number {
@@ -33,9 +34,9 @@ export function exp(x: number): number {
   const r = x - k * LN2_HIGH - k * LN2_LOW;
   const r2 = r * r;
   const r4 = r2 * r2;
-  const low = 1 / 2 + r / 6 + r2 * (1 / 24 + r / 120);
-  const middle = 1 / 720 + r / 5040 + r2 * (1 / 40320 + r / 362880);
-  const high = 1 / 3628800 + r / 39916800 + r2 / 479001600;
+  const low = 1 / 2 + r * (1 / 6) + r2 * (1 / 24 + r * (1 / 120));
+  const middle = 1 / 720 + r * (1 / 5040) + r2 * (1 / 40320 + r * (1 / 362880));
+  const high = 1 / 3628800 + r * (1 / 39916800) + r2 * (1 / 479001600);
   return powers[BIAS + k]! * (1 + (r + r2 * (low + r4 * (middle + r4 * high))));
 }
 
@@ -50,9 +51,9 @@ export function log(x: number): number {
   const w = z * z;
   const w2 = w * w;
   const w4 = w2 * w2;
-  const low = 1 / 3 + w / 5 + w2 * (1 / 7 + w / 9);
-  const middle = 1 / 11 + w / 13 + w2 * (1 / 15 + w / 17);
-  const series = low + w4 * (middle + w4 * (1 / 19 + w / 21));
+  const low = 1 / 3 + w * (1 / 5) + w2 * (1 / 7 + w * (1 / 9));
+  const middle = 1 / 11 + w * (1 / 13) + w2 * (1 / 15 + w * (1 / 17));
+  const series = low + w4 * (middle + w4 * (1 / 19 + w * (1 / 21)));
   return k * LN2_HIGH + (2 * z + (2 * z * w * series + k * LN2_LOW));
 }
 
