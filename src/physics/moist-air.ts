@@ -101,6 +101,8 @@ function describe(temperature: Kelvin, pressure: Pascal, vaporPressure: Pascal, 
   inRange('vaporPressure', vaporPressure, 0, pressure / 2, 'Pa');
   const mixingRatio = (MOLAR_MASS_RATIO * vaporPressure) / (pressure - vaporPressure);
   const specificHumidity = mixingRatio / (1 + mixingRatio);
+  // The dew point is that of vapor corrected for the presence of air: at saturation it equals the temperature.
+  const pureVaporPressure = vaporPressure / enhancementFactor(temperature, pressure);
   const gasConstant = GAS_CONSTANT_DRY_AIR + specificHumidity * (GAS_CONSTANT_VAPOR - GAS_CONSTANT_DRY_AIR);
   return {
     temperature,
@@ -113,11 +115,6 @@ function describe(temperature: Kelvin, pressure: Pascal, vaporPressure: Pascal, 
     gasConstant,
     heatCapacity: HEAT_CAPACITY_DRY_AIR + specificHumidity * (HEAT_CAPACITY_VAPOR - HEAT_CAPACITY_DRY_AIR),
     virtualTemperature: (temperature * gasConstant) / GAS_CONSTANT_DRY_AIR,
-    // Worked out where it is asked for: it takes longer than all the rest together.
-    get dewPoint() {
-      // The dew point is that of vapor corrected for the presence of air: at saturation it equals the temperature.
-      const pureVaporPressure = vaporPressure / enhancementFactor(temperature, pressure);
-      return pureVaporPressure < 0.05 || pureVaporPressure > 1.89e4 ? undefined : dewPoint(pureVaporPressure);
-    },
+    dewPoint: pureVaporPressure < 0.05 || pureVaporPressure > 1.89e4 ? undefined : dewPoint(pureVaporPressure),
   };
 }

@@ -1,5 +1,5 @@
 /** Saturation vapor pressure over water and ice, its correction for air, dew point and latent heat. */
-import { MOLAR_GAS_CONSTANT, MOLAR_MASS_WATER } from './constants.ts';
+import { MOLAR_MASS_WATER } from './constants.ts';
 import { exp, log } from './elementary.ts';
 import { inRange } from './range.ts';
 import type { JoulePerKilogram, Kelvin, Pascal, Ratio } from './units.ts';
@@ -8,8 +8,8 @@ const LIQUID_LOW = 123;
 const LIQUID_HIGH = 332;
 const ICE_LOW = 111;
 const ICE_HIGH = 273.16;
-/** A straight line for ln e over 1/T, from which the dew point is refined: e(273.16 K) = 611.657 Pa, L/R_v = 5420 K. */
-const LN_E_AT_TRIPLE_POINT = /* @__PURE__ */ log(611.657);
+/** A straight line for ln e over 1/T through the triple point, 273.16 K and 611.657 Pa, from which the dew point is refined. */
+const INTERCEPT_OF_LN_E = 26.258;
 const SLOPE_OF_LN_E = 5420;
 
 /**
@@ -20,14 +20,21 @@ const SLOPE_OF_LN_E = 5420;
  * Source: Murphy & Koop 2005, Q. J. R. Meteorol. Soc. 131, 1539, eq. 10.
  */
 export function saturationVaporPressure(temperature: Kelvin): Pascal {
-  const T = inRange('temperature', temperature, LIQUID_LOW, LIQUID_HIGH, 'K');
+  return exp(logOverWater(inRange('temperature', temperature, LIQUID_LOW, LIQUID_HIGH, 'K')).value);
+}
+
+/** Logarithm of the saturation vapor pressure (Pa) over liquid water, and its derivative to temperature, 1/K. */
+function logOverWater(T: Kelvin): { readonly value: number; readonly slope: number } {
   const lnT = log(T);
   // The hyperbolic tangent of half of that exponent, by the exponential that is the same in every engine.
   const tanh = 1 - 2 / (exp(0.083 * (T - 218.8)) + 1);
-  return exp(
-    54.842763 - 6763.22 / T - 4.21 * lnT + 0.000367 * T +
-      tanh * (53.878 - 1331.22 / T - 9.44523 * lnT + 0.014025 * T),
-  );
+  const cold = 53.878 - 1331.22 / T - 9.44523 * lnT + 0.014025 * T;
+  return {
+    value: 54.842763 - 6763.22 / T - 4.21 * lnT + 0.000367 * T + tanh * cold,
+    slope:
+      (6763.22 / T - 4.21 + tanh * (1331.22 / T - 9.44523)) / T +
+      0.000367 + 0.014025 * tanh + 0.0415 * (1 - tanh * tanh) * cold,
+  };
 }
 
 /**
@@ -66,13 +73,14 @@ export function enhancementFactor(temperature: Kelvin, pressure: Pascal): Ratio 
  */
 export function dewPoint(vaporPressure: Pascal): Kelvin {
   const lnE = log(inRange('vaporPressure', vaporPressure, 1e-3, 1.89e4, 'Pa'));
-  // Newton's method in 1/T, in which ln e is nearly a straight line: four steps reach the last digit.
-  let x = (LN_E_AT_TRIPLE_POINT - lnE) / SLOPE_OF_LN_E + 1 / 273.16;
+  // Newton's method in 1/T, in which ln e is nearly a straight line: after a step so small the next would be below 10⁻¹⁴.
+  let x = (INTERCEPT_OF_LN_E - lnE) / SLOPE_OF_LN_E;
   for (let i = 0; i < 8; i++) {
     const T = Math.min(LIQUID_HIGH, Math.max(LIQUID_LOW, 1 / x));
-    const step = (lnE - log(saturationVaporPressure(T))) / ((-latentHeatOfVaporization(Math.max(230, T)) * MOLAR_MASS_WATER) / MOLAR_GAS_CONSTANT);
+    const { value, slope } = logOverWater(T);
+    const step = (value - lnE) / (slope * T * T);
     x = 1 / T + step;
-    if (Math.abs(step) < 1e-15 * x) break;
+    if (Math.abs(step) < 1e-7 * x) break;
   }
   return Math.min(LIQUID_HIGH, 1 / x);
 }
