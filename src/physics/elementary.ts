@@ -11,17 +11,16 @@ const LN2_LOW = 1.9082149292705877e-10;
 const LOG2_E = 1.4426950408889634;
 /** Exponent of the smallest power of two below, its sign turned. */
 const BIAS = 1022;
+/** 2^−1022. */
+const SMALLEST_POWER = 2.2250738585072014e-308;
 /** Powers of two that a double holds with all its digits, from 2^−1022 to 2^1022. */
 const powers = /* @__PURE__ */ powersOfTwo();
 const bits = /* @__PURE__ */ new DataView(/* @__PURE__ */ new ArrayBuffer(8));
 
 function powersOfTwo(): Float64Array {
-  const values = new Float64Array(2 * BIAS + 1).fill(1);
-  for (let k = 1; k <= BIAS; k++) {
-    values[BIAS + k] = 2 * values[BIAS + k - 1]!;
-    values[BIAS - k] = values[BIAS - k + 1]! / 2;
-  }
-  return values;
+  // From the smallest on, by doubling, which is exact.
+  let power = SMALLEST_POWER / 2;
+  return new Float64Array(2 * BIAS + 1).map(() => (power *= 2));
 }
 
 // The series are summed in pairs and pairs of pairs, which a processor can do at the same time; it multiplies several

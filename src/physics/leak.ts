@@ -51,16 +51,13 @@ export function leakRate(test: {
     inRange(`readings[${i}].time`, time, -1e9, 1e9, 's');
     inRange(`readings[${i}].pressure`, pressure, -1e7, 1e7, 'Pa');
   });
-  const meanTime = readings.reduce((sum, { time }) => sum + time, 0) / n;
-  const meanPressure = readings.reduce((sum, { pressure }) => sum + pressure, 0) / n;
-  const timeSquares = readings.reduce((sum, { time }) => sum + (time - meanTime) ** 2, 0);
+  const sum = (of: (reading: HoldReading) => number): number => readings.reduce((total, reading) => total + of(reading), 0);
+  const meanTime = sum(({ time }) => time) / n;
+  const meanPressure = sum(({ pressure }) => pressure) / n;
+  const timeSquares = sum(({ time }) => (time - meanTime) ** 2);
   if (timeSquares === 0) throw new RangeError('readings are all at one time');
-  const products = readings.reduce((sum, { time, pressure }) => sum + (time - meanTime) * (pressure - meanPressure), 0);
-  const rate = products / timeSquares;
-  const squares = readings.reduce(
-    (sum, { time, pressure }) => sum + (pressure - meanPressure - rate * (time - meanTime)) ** 2,
-    0,
-  );
+  const rate = sum(({ time, pressure }) => (time - meanTime) * (pressure - meanPressure)) / timeSquares;
+  const squares = sum(({ time, pressure }) => (pressure - meanPressure - rate * (time - meanTime)) ** 2);
   const scatter = Math.sqrt(squares / (n - 2));
   const error = scatter / Math.sqrt(timeSquares);
   return {

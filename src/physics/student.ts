@@ -34,25 +34,22 @@ function regularizedBeta(x: number, a: number, b: number): number {
 
 /** Continued fraction of the incomplete beta function by Lentz's method, for x below about a/(a + b). */
 function betaFraction(x: number, a: number, b: number): number {
-  const tiny = 1e-300;
-  let d = 1 / nonzero(1 - ((a + b) * x) / (a + 1), tiny);
+  let d = 1 / nonzero(1 - ((a + b) * x) / (a + 1));
   let c = 1;
   let value = d;
   for (let m = 1; m < 10_000; m++) {
-    const even = (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m));
-    d = 1 / nonzero(1 + even * d, tiny);
-    c = nonzero(1 + even / c, tiny);
-    value *= d * c;
-    const odd = (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1));
-    d = 1 / nonzero(1 + odd * d, tiny);
-    c = nonzero(1 + odd / c, tiny);
-    value *= d * c;
+    const at = a + 2 * m;
+    for (const term of [(m * (b - m)) / (at - 1), (-(a + m) * (a + b + m)) / (at + 1)]) {
+      d = 1 / nonzero(1 + ((term * x) / at) * d);
+      c = nonzero(1 + (term * x) / at / c);
+      value *= d * c;
+    }
     if (Math.abs(d * c - 1) < 4 * Number.EPSILON) break;
   }
   return value;
 }
 
-const nonzero = (x: number, tiny: number): number => (Math.abs(x) < tiny ? tiny : x);
+const nonzero = (x: number): number => (Math.abs(x) < 1e-300 ? 1e-300 : x);
 
 /** Logarithm of the gamma function of x above 0: Stirling's series (Abramowitz & Stegun 1964, eq. 6.1.41) after shifting x up. */
 function logGamma(x: number): number {

@@ -107,27 +107,26 @@ export function propagate<Name extends string>(
 ): Propagation {
   const names = namesOf(inputs);
   const settings = names.map((name) => settle(name, inputs[name]));
-  const estimates = Object.fromEntries(names.map((name, i) => [name, settings[i]?.value])) as Record<Name, number>;
-  const sensitivities = names.map((name, i) => derivative(model, estimates, name, settings[i]?.standardUncertainty ?? 0));
-  const effects = settings.map((setting, i) => (sensitivities[i] ?? 0) * setting.standardUncertainty);
+  const estimates = Object.fromEntries(names.map((name, i) => [name, settings[i]!.value])) as Record<Name, number>;
+  const sensitivities = names.map((name, i) => derivative(model, estimates, name, settings[i]!.standardUncertainty));
+  const effects = settings.map((setting, i) => sensitivities[i]! * setting.standardUncertainty);
   const correlations = correlationTable(names, options.correlations ?? []);
   // One input's part of the variance, its share of the covariances included.
-  const parts = effects.map((effect, i) => effect * effects.reduce((sum, other, j) => sum + (correlations[i]?.[j] ?? 0) * other, 0));
+  const parts = effects.map((effect, i) => effect * effects.reduce((sum, other, j) => sum + correlations[i]![j]! * other, 0));
   const total = parts.reduce((sum, part) => sum + part, 0);
   const scale = effects.reduce((sum, effect) => sum + effect * effect, 0);
   if (total < -ROUNDING * scale) throw new RangeError('correlations contradict each other');
   const variance = Math.max(0, total);
   const standardUncertainty = Math.sqrt(variance);
   const budget = names.map((name, i): BudgetRow => {
-    const setting = settings[i] as Settings;
-    const { value: estimate, ...rest } = setting;
+    const { value: estimate, ...rest } = settings[i]!;
     return {
       name,
       estimate,
       ...rest,
-      sensitivity: sensitivities[i] ?? 0,
-      contribution: Math.abs(effects[i] ?? 0),
-      share: variance === 0 ? 0 : (parts[i] ?? 0) / variance,
+      sensitivity: sensitivities[i]!,
+      contribution: Math.abs(effects[i]!),
+      share: variance === 0 ? 0 : parts[i]! / variance,
     };
   });
   const freedom = effectiveDegreesOfFreedom(budget, standardUncertainty, (options.correlations ?? []).length > 0);
@@ -169,7 +168,7 @@ export function propagateMonteCarlo<Name extends string>(
   }
   results.sort();
   // Deviations from the middle keep the digits of a small spread around a large value.
-  const middle = results[trials >> 1] ?? 0;
+  const middle = results[trials >> 1]!;
   let sum = 0;
   for (const result of results) sum += result - middle;
   const offset = sum / trials;
@@ -180,7 +179,7 @@ export function propagateMonteCarlo<Name extends string>(
   return {
     mean: middle + offset,
     standardUncertainty: Math.sqrt(squares / (trials - 1)),
-    interval: [results[below - 1] ?? middle, results[below + covered - 1] ?? middle],
+    interval: [results[below - 1]!, results[below + covered - 1]!],
     trials,
   };
 }
