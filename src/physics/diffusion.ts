@@ -105,7 +105,12 @@ export function meanFreePathOfHeat(temperature: Kelvin, pressure: Pascal): Meter
  * Source: Fuchs & Sutugin 1971; Seinfeld & Pandis 2006, eq. 12.43.
  */
 export function gasKineticResistance(knudsen: Ratio, accommodation: Ratio): Ratio {
-  return (4 * knudsen) / (3 * accommodation) + (1 + 0.377 * knudsen) / (1 + knudsen);
+  return (4 / (3 * accommodation)) * knudsen + (1 + 0.377 * knudsen) / (1 + knudsen);
+}
+
+/** Derivative of {@link gasKineticResistance} to the logarithm of `knudsen`; arguments as there. */
+export function gasKineticSlope(knudsen: Ratio, accommodation: Ratio): Ratio {
+  return knudsen * (4 / (3 * accommodation) - 0.623 / (1 + knudsen) ** 2);
 }
 
 function meanSpeed(temperature: Kelvin, gasConstant: number): MeterPerSecond {

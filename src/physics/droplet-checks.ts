@@ -1,5 +1,6 @@
 /** Refuses what a run of condense cannot be made from; each throws RangeError naming the argument. */
 import type { PressurePoint } from './droplet-run.ts';
+import { refuseLiquid } from './expansion.ts';
 import type { MoistAir } from './moist-air.ts';
 import { inRange } from './range.ts';
 import type { Pascal, Ratio, Second } from './units.ts';
@@ -24,9 +25,7 @@ const ROUNDING = 1e-9;
 export function checkStart(start: MoistAir): void {
   inRange('start.saturationRatio', start.saturationRatio, 0, 1 + ROUNDING, '');
   inRange('start.temperature', start.temperature, 123, 332, 'K');
-  if ('liquidWater' in start && start.liquidWater !== 0) {
-    throw new RangeError(`start.liquidWater is ${String(start.liquidWater)}; the air at the start must carry none but the haze`);
-  }
+  refuseLiquid(start);
 }
 
 /** @throws RangeError for a history that is too short, out of order or does not begin at the start's pressure */

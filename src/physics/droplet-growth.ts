@@ -10,6 +10,7 @@
 import { DENSITY_LIQUID_WATER, GAS_CONSTANT_VAPOR, MOLAR_MASS_RATIO } from './constants.ts';
 import {
   gasKineticResistance,
+  gasKineticSlope,
   meanFreePathOfHeat,
   meanFreePathOfVapor,
   thermalConductivityOfAir,
@@ -25,29 +26,16 @@ import type { Kelvin, Pascal, Ratio } from './units.ts';
 export const GROWTH_LOW: Kelvin = 235;
 export const GROWTH_HIGH: Kelvin = 325;
 
-/** What a droplet's growth depends on in the gas, and what the last call of {@link logGrowthRate} found on the way. */
-export interface Surroundings {
-  readonly condensationCoefficient: Ratio;
-  readonly thermalAccommodation: Ratio;
-  readonly temperature: number;
-  /** e/T far from the drop */
-  readonly vapor: number;
-  /** e_s/T over plane water at the gas's temperature; its logarithm is a polynomial of the drop's excess temperature */
-  readonly saturated: number;
-  readonly slope1: number;
-  readonly slope2: number;
-  readonly slope3: number;
-  readonly slope4: number;
-  /** Kelvin length for the radius, m */
-  readonly kelvin: number;
-  /** Latent heat over conductivity and the vapor's gas constant */
-  readonly heatingScale: number;
-  readonly diffusivity: number;
-  readonly vaporPath: number;
-  readonly heatPath: number;
-  /** How much warmer than the gas the last drop is, K */
-  excess: number;
-}
+/**
+ * What a droplet's growth depends on in the gas: K; e/T far from the drop; e_s/T over plane water at the gas's
+ * temperature; the Kelvin length for the radius, m; latent heat over conductivity and the vapor's gas constant;
+ * diffusivity and mean free paths; the logarithm of e_s/T as a polynomial of the drop's excess temperature; coefficients.
+ */
+export type Surroundings = readonly [
+  temperature: number, vapor: number, saturated: number, kelvin: number, heatingScale: number, diffusivity: number,
+  vaporPath: number, heatPath: number, slope1: number, slope2: number, slope3: number, slope4: number,
+  condensationCoefficient: number, thermalAccommodation: number,
+];
 
 /** ln(radius) grows by this times D′(e/T − e_r/T_r)/r². */
 const GROWTH_SCALE = 1 / (GAS_CONSTANT_VAPOR * DENSITY_LIQUID_WATER);
@@ -62,61 +50,119 @@ export function describeGas(T: Kelvin, p: Pascal, mixingRatio: Ratio, condensati
   const c = logAt(0);
   const d = logAt(NODE);
   const e = logAt(2 * NODE);
-  return {
+  return [
+    T,
+    (p * mixingRatio) / (MOLAR_MASS_RATIO + mixingRatio) / T,
+    saturationPressureInAir(T, p) / T,
+    kelvinLength(T) / 2,
+    latentHeatOfVaporization(T) / (thermalConductivityOfAir(T) * GAS_CONSTANT_VAPOR),
+    vaporDiffusivity(T, p),
+    meanFreePathOfVapor(T, p),
+    meanFreePathOfHeat(T, p),
+    (a - 8 * b + 8 * d - e) / (12 * NODE),
+    (-a + 16 * b - 30 * c + 16 * d - e) / (24 * NODE ** 2),
+    (-a + 2 * b - 2 * d + e) / (12 * NODE ** 3),
+    (a - 4 * b + 6 * c - 4 * d + e) / (24 * NODE ** 4),
     condensationCoefficient,
     thermalAccommodation,
-    temperature: T,
-    vapor: (p * mixingRatio) / (MOLAR_MASS_RATIO + mixingRatio) / T,
-    saturated: saturationPressureInAir(T, p) / T,
-    slope1: (a - 8 * b + 8 * d - e) / (12 * NODE),
-    slope2: (-a + 16 * b - 30 * c + 16 * d - e) / (24 * NODE ** 2),
-    slope3: (-a + 2 * b - 2 * d + e) / (12 * NODE ** 3),
-    slope4: (a - 4 * b + 6 * c - 4 * d + e) / (24 * NODE ** 4),
-    kelvin: kelvinLength(T) / 2,
-    diffusivity: vaporDiffusivity(T, p),
-    vaporPath: meanFreePathOfVapor(T, p),
-    heatPath: meanFreePathOfHeat(T, p),
-    heatingScale: latentHeatOfVaporization(T) / (thermalConductivityOfAir(T) * GAS_CONSTANT_VAPOR),
-    excess: 0,
-  };
+  ];
 }
 
+/** Relative change of each quantity from one gas to another that is warmer by `nudge`, per kelvin. */
+export function changeTo(other: Surroundings, s: Surroundings, nudge: number): Surroundings {
+  // Dry air has no vapor in either.
+  return s.map((value, i) => (other[i]! / value - 1 || 0) / nudge) as unknown as Surroundings;
+}
+
+/** Derivatives of the rates: to the logarithms of radius and pressure, to temperature, and to e/T of the gas. */
+export type GrowthSlopes = readonly [
+  byLogRadius: Float64Array, byLogPressure: Float64Array, byTemperature: Float64Array, byVapor: Float64Array,
+];
+
 /**
- * Rate of change of the logarithm of a droplet's radius, 1/s.
+ * Writes the rates of change of the logarithms of radii, 1/s, and how much warmer than the gas the droplets are, K.
  * @param s gas from {@link describeGas}
  * @param radius m
  * @param dryRadiusCubed m³; 0 for pure water
- * @param kappa of the dry particle
+ * @param kappa of the dry particles
+ * @param rate written, 1/s
+ * @param warmth written, K
+ * @param slopes where to write the rates' derivatives, if they are wanted; and for these:
+ * @param warmer how the gas changes with temperature, from {@link changeTo}
+ * @param enhancement how the presence of air changes the saturation pressure: derivative of its logarithm to the pressure's
  */
-export function logGrowthRate(s: Surroundings, radius: number, dryRadiusCubed: number, kappa: number): number {
-  const inverse = 1 / radius;
-  const dryShare = dryRadiusCubed * inverse * inverse * inverse;
-  // A trial step may leave less than the dry particle; there the straight line that touches the curve leads back.
-  const activity = (1 - dryShare) / (dryShare < 1 ? 1 - dryShare * (1 - kappa) : kappa);
-  const koehler = activity * exp(s.kelvin * inverse);
-  const vaporResistance = gasKineticResistance(s.vaporPath * inverse, s.condensationCoefficient);
-  const heatResistance = gasKineticResistance(s.heatPath * inverse, s.thermalAccommodation);
-  const diffusivity = s.diffusivity / vaporResistance;
-  const heating = s.heatingScale * diffusivity * heatResistance;
+export function growDroplets(
+  s: Surroundings,
+  radius: Float64Array,
+  dryRadiusCubed: Float64Array,
+  kappa: Float64Array,
+  rate: Float64Array,
+  warmth: Float64Array,
+  slopes?: GrowthSlopes,
+  warmer = s,
+  enhancement = 0,
+): void {
+  const [
+    temperature, vapor, saturated, kelvin, heatingScale, diffusivity, vaporPath, heatPath,
+    slope1, slope2, slope3, slope4, condensationCoefficient, thermalAccommodation,
+  ] = s;
+  const [warming, vaporChange, saturatedChange, kelvinChange, heatingChange, diffusivityChange, vaporPathChange, heatPathChange] = warmer;
+  for (let i = 0; i < radius.length; i++) {
+    const inverse = 1 / radius[i]!;
+    const dryShare = dryRadiusCubed[i]! * inverse * inverse * inverse;
+    // A trial step may leave less than the dry particle; there the straight line that touches the curve leads back.
+    const dilution = 1 / (dryShare < 1 ? 1 - dryShare * (1 - kappa[i]!) : kappa[i]!);
+    const curvature = kelvin * inverse;
+    const kelvinFactor = exp(curvature);
+    const koehler = (1 - dryShare) * dilution * kelvinFactor;
+    const vaporKnudsen = vaporPath * inverse;
+    const heatKnudsen = heatPath * inverse;
+    const vaporResistance = gasKineticResistance(vaporKnudsen, condensationCoefficient);
+    const heatResistance = gasKineticResistance(heatKnudsen, thermalAccommodation);
+    const loss = heatingScale * heatResistance;
+    const heating = (diffusivity * loss) / vaporResistance;
 
-  // The linearised law starts Newton's method; after a correction of 10⁻⁴ K the next would be below 10⁻⁹ K.
-  let plane = s.saturated;
-  let slope = s.slope1;
-  let excess = (heating * (s.vapor - koehler * plane)) / (1 + heating * koehler * plane * slope);
-  for (let turn = 0; turn < 20; turn++) {
-    const exponent = excess * (s.slope1 + excess * (s.slope2 + excess * (s.slope3 + excess * s.slope4)));
-    plane = s.saturated * exponential(exponent);
-    slope = s.slope1 + excess * (2 * s.slope2 + excess * (3 * s.slope3 + excess * 4 * s.slope4));
-    const correction = (heating * (s.vapor - koehler * plane) - excess) / (1 + heating * koehler * plane * slope);
-    excess += correction;
-    if (!(Math.abs(correction) > 1e-4)) break;
+    // The linearised law is enough within 10⁻⁵ K, else starts Newton's method; after 10⁻³ K the next correction would be
+    // below 10⁻⁷ K.
+    let plane = saturated;
+    let damping = 1 / (1 + heating * koehler * plane * slope1);
+    let excess = damping * heating * (vapor - koehler * plane);
+    let slope = slope1;
+    let correction = 100 * excess;
+    for (let turn = 0; turn < 20 && Math.abs(correction) > 1e-3; turn++) {
+      plane = saturated * exponential(excess * (slope1 + excess * (slope2 + excess * (slope3 + excess * slope4))));
+      slope = slope1 + excess * (2 * slope2 + excess * (3 * slope3 + excess * 4 * slope4));
+      damping = 1 / (1 + heating * koehler * plane * slope);
+      correction = damping * (heating * (vapor - koehler * plane) - excess);
+      excess += correction;
+    }
+    const scale = (GROWTH_SCALE * inverse * inverse) / loss;
+    const growth = scale * excess;
+    rate[i] = growth;
+    warmth[i] = excess;
+    if (slopes === undefined) continue;
+
+    const [byLogRadius, byLogPressure, byTemperature, byVapor] = slopes;
+    // How the resistances rise with the mean free paths, as powers of these; the paths over the radius fall with it and the pressure.
+    const vaporPower = gasKineticSlope(vaporKnudsen, condensationCoefficient) / vaporResistance;
+    const heatPower = gasKineticSlope(heatKnudsen, thermalAccommodation) / heatResistance;
+    const ease = growth * (damping * (vaporPower - heatPower) + heatPower);
+    const response = scale * damping * heating;
+    const surface = response * plane * koehler;
+    const solute = response * plane * 3 * dryShare * kappa[i]! * dilution * dilution * kelvinFactor;
+    const heatLoss = heatingChange + heatPower * heatPathChange;
+    byVapor[i] = response;
+    byLogRadius[i] = ease - 2 * growth + surface * curvature - solute;
+    byLogPressure[i] = ease - damping * growth + response * vapor - surface * enhancement;
+    byTemperature[i] =
+      growth * (damping * (heatLoss + diffusivityChange - vaporPower * vaporPathChange) - heatLoss) +
+      response * vapor * vaporChange -
+      surface * ((slope - slope1) * temperature * warming + saturatedChange + curvature * kelvinChange);
   }
-  s.excess = excess;
-  return (GROWTH_SCALE * diffusivity * inverse * inverse * excess) / heating;
 }
 
 /** exp(x), by its series where that is exact to double precision: most drops are within a tenth of a kelvin of the gas. */
 function exponential(x: number): number {
   if (x > 0.01 || x < -0.01) return exp(x);
-  return 1 + x * (1 + x * (1 / 2 + x * (1 / 6 + x * (1 / 24 + x * (1 / 120 + x / 720)))));
+  return 1 + x * (1 + x * (1 / 2 + x * (1 / 6 + x * (1 / 24 + x * (1 / 120 + x * (1 / 720))))));
 }

@@ -1,7 +1,6 @@
 /** Runs the equations of a cloud along a pressure history, step by step, and finds the peak of the saturation ratio. */
 import { HOMOGENEOUS_FREEZING_POINT } from './constants.ts';
-import { GROWTH_HIGH } from './droplet-growth.ts';
-import type { DropletSystem } from './droplet-system.ts';
+import type { DropletSystem, RadiusTolerance } from './droplet-system.ts';
 import { saturationRatioOf } from './moist-air.ts';
 import { rosenbrockStep, stepWorkspace, type StepWorkspace } from './rosenbrock.ts';
 import type { Kelvin, Pascal, Ratio, Second } from './units.ts';
@@ -91,18 +90,22 @@ export function runAlong(
     system.follow(from.time, from.pressure, (to.pressure - from.pressure) / (to.time - from.time));
     while (time < to.time) {
       const target = nextStop < stops.length ? Math.min(stops[nextStop]!, to.time) : to.time;
-      if (++attempts > MOST_ATTEMPTS + history.length || !system.linearize(time, state, work.rate, work.jacobian)) throw outOfRange(system, time);
+      if (++attempts > MOST_ATTEMPTS + history.length) throw outOfRange(system, time);
+      system.linearize(work.rate, work.jacobian);
       // Halved where it would leave a sliver before the target.
       const left = target - time;
       let step = proposed >= left ? left : proposed > left / 2 ? left / 2 : proposed;
-      let lastError = tryStep(system, time, state, step, work, tolerance);
+      const distance = saturationIn(system) - 1;
+      const tolerated =
+        tolerance.saturation + (distance > 0 ? tolerance.supersaturation * distance : -tolerance.undersaturation * distance);
+      let lastError = tryStep(system, time, state, step, work, tolerance, tolerated);
       let refused = false;
       while (!(lastError <= 1)) {
         refused = true;
         attempts++;
         step *= Number.isFinite(lastError) ? Math.max(SHARPEST_CUT, SAFETY * lastError ** (-1 / ORDER)) : SHARPEST_CUT;
         if (step < SHORTEST_STEP * span) throw outOfRange(system, time);
-        lastError = tryStep(system, time, state, step, work, tolerance);
+        lastError = tryStep(system, time, state, step, work, tolerance, tolerated);
       }
       const limit = refused ? 1 : LONGEST_GROWTH;
       const arrived = step === left;
@@ -112,8 +115,7 @@ export function runAlong(
       proposed = arrived ? Math.max(proposed, wanted) : wanted;
       state.set(work.next);
       system.confine(state);
-      if (!system.open(time, state)) throw outOfRange(system, time);
-      if (system.own > 0 && system.temperature < HOMOGENEOUS_FREEZING_POINT) throw frozen(system, time);
+      if (!system.open(time, state) || (system.own > 0 && system.temperature < HOMOGENEOUS_FREEZING_POINT)) throw outOfRange(system, time);
       const atStop = nextStop < stops.length && time === stops[nextStop];
       if (atStop) nextStop++;
       if (time === to.time) peak.corner(time, saturationIn(system), system.temperature);
@@ -129,28 +131,23 @@ export function saturationIn(system: DropletSystem): Ratio {
   return saturationRatioOf(system.temperature, system.pressure, Math.max(0, system.mixingRatio));
 }
 
-/** Tries a step; returns its error over what is tolerated, Infinity where it leaves the domain. */
+/** Tries a step; returns its error over what is tolerated (`tolerated`: of the saturation ratio), Infinity where it leaves the domain. */
 function tryStep(
   system: DropletSystem,
   time: Second,
   state: Float64Array,
   step: number,
   work: StepWorkspace,
-  tolerance: StepTolerance,
+  tolerance: RadiusTolerance,
+  tolerated: Ratio,
 ): number {
-  const { own, temperature, mixingRatio } = system;
-  const distance = saturationIn(system) - 1;
-  const tolerated =
-    tolerance.saturation + (distance > 0 ? tolerance.supersaturation * distance : -tolerance.undersaturation * distance);
+  const { own } = system;
   const { error, jacobian } = work;
-  if (!rosenbrockStep(system, time, state, step, work)) {
-    system.temperature = temperature;
-    return Infinity;
-  }
+  if (!rosenbrockStep(system, time, state, step, work)) return Infinity;
   let liquid = 0;
   for (let i = 0; i < own; i++) liquid += jacobian.sumGradient[i]! * error[i]!;
   const warmth = system.temperatureError(liquid, error[own]!, error[own + 1]!);
-  const vapor = Math.abs(error[own + 1]! - liquid) / Math.max(mixingRatio, 1e-9);
+  const vapor = Math.abs(error[own + 1]! - liquid) / Math.max(system.mixingRatio, 1e-9);
   const saturation = vapor + Math.abs(warmth) * RELATIVE_SLOPE;
   return Math.max(system.radiusError(state, work.next, error, tolerance), saturation / tolerated);
 }
@@ -199,19 +196,12 @@ function topOfParabola(a: Point, b: Point, c: Point): Point {
   return [b[0] + shift, b[1] + shift * (slope + curvature * shift), b[2] + shift * warming];
 }
 
-function frozen(system: DropletSystem, time: Second): RangeError {
-  return new RangeError(
-    `the air would be at ${system.temperature} K after ${time} s; below ${HOMOGENEOUS_FREEZING_POINT} K droplets freeze`,
-  );
+function outOfRange(system: DropletSystem, time: Second): RangeError {
+  return new RangeError(`the air is at ${system.temperature} K after ${time} s; ${reasonAt(system)}`);
 }
 
-function outOfRange(system: DropletSystem, time: Second): RangeError {
-  const { own, temperature } = system;
-  if (own > 0 && temperature < HOMOGENEOUS_FREEZING_POINT + 1) return frozen(system, time);
-  const [low, high] = own > 0 ? [HOMOGENEOUS_FREEZING_POINT, GROWTH_HIGH] : [123, 332];
-  const reason =
-    temperature < low + 1 || temperature > high - 1
-      ? `the range of temperature is ${low} to ${high} K ${own > 0 ? 'with' : 'without'} droplets`
-      : 'the particles change faster than can be followed: too many or too large for so little water';
-  return new RangeError(`the air is at ${temperature} K after ${time} s; ${reason}`);
+function reasonAt({ own, temperature, range: [low, high] }: DropletSystem): string {
+  if (own > 0 && temperature < HOMOGENEOUS_FREEZING_POINT + 1) return `below ${HOMOGENEOUS_FREEZING_POINT} K droplets freeze`;
+  if (own === 0 || temperature > high - 1) return `the range of temperature is ${low} to ${high} K ${own > 0 ? 'with' : 'without'} droplets`;
+  return 'the particles change faster than can be followed: too many or too large for so little water';
 }

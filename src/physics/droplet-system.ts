@@ -18,19 +18,20 @@ import {
   GAS_CONSTANT_VAPOR,
   HEAT_CAPACITY_DRY_AIR,
   HEAT_CAPACITY_VAPOR,
+  MOLAR_MASS_RATIO,
 } from './constants.ts';
 import {
+  changeTo,
   describeGas,
+  growDroplets,
   GROWTH_HIGH,
   GROWTH_LOW,
-  logGrowthRate,
-  type Surroundings,
 } from './droplet-growth.ts';
 import type { Wall } from './droplet-wall.ts';
 import { cbrt, exp, expm1, log, log1p } from './elementary.ts';
 import { saturationMixingRatio } from './moist-air.ts';
-import { latentHeatOfVaporization } from './saturation.ts';
-import type { BorderedJacobian, BorderedSystem } from './rosenbrock.ts';
+import { enhancementFactor, latentHeatOfVaporization } from './saturation.ts';
+import type { BorderedJacobian } from './rosenbrock.ts';
 import type { Kelvin, Pascal, Ratio, Second } from './units.ts';
 
 /** Errors of radii that a step may make: relative, and as a share of the change of those that grow and that shrink. */
@@ -51,26 +52,23 @@ export interface Classes {
   readonly scale: Float64Array;
 }
 
-/** Differences that stand for derivatives: relative of radius and pressure, K, and kg per kg. */
-const NUDGE = 1e-6;
+/** Differences that stand for the gas's derivatives: relative of pressure, K, and kg per kg. */
+const PRESSURE_NUDGE = 1e-6;
 const TEMPERATURE_NUDGE = 1e-3;
 const VAPOR_NUDGE = 1e-7;
 /** Share of the dry radius. */
 const SMALLEST_TRIAL = 0.5;
 const DROP_MASS = (4 / 3) * Math.PI * DENSITY_LIQUID_WATER;
-/** Without droplets the temperature may go as far as the formulas of saturation do. */
-const CLEAR_LOW: Kelvin = 123;
-const CLEAR_HIGH: Kelvin = 332;
 
 /** See the head of the file. The own unknowns are measures of radii, the common ones enthalpy and total water. */
-export class DropletSystem implements BorderedSystem {
+export class DropletSystem {
   readonly own: number;
   readonly classes: Classes;
   readonly wall: Wall | undefined;
   /** Condensation coefficient and thermal accommodation */
-  readonly coefficients: readonly [Ratio, Ratio];
-  /** Gas of the rates last worked out; none without droplets */
-  private surroundings: Surroundings | undefined;
+  private readonly coefficients: readonly [Ratio, Ratio];
+  /** Of temperature, K; without droplets as far as the formulas of saturation go */
+  readonly range: readonly [Kelvin, Kelvin];
   /** Of the state last evaluated */
   temperature = 0;
   mixingRatio = 0;
@@ -89,11 +87,12 @@ export class DropletSystem implements BorderedSystem {
   private timeStart = 0;
   private pressureRate = 0;
   private heatCapacity = 0;
-  /** Derivatives of all rates to temperature, pressure and mixing ratio */
-  private readonly gasSlopes: readonly [Float64Array, Float64Array, Float64Array];
+  /** How much warmer than the gas droplets are, of the state last evaluated, K */
+  readonly warmth: Float64Array;
 
   constructor(classes: Classes, wall: Wall | undefined, coefficients: readonly [Ratio, Ratio]) {
     this.own = classes.number.length;
+    this.range = this.own > 0 ? [GROWTH_LOW, GROWTH_HIGH] : [123, 332];
     this.classes = classes;
     this.radius = new Float64Array(this.own);
     this.square = new Float64Array(this.own);
@@ -101,7 +100,7 @@ export class DropletSystem implements BorderedSystem {
     this.baseStretch = new Float64Array(this.own);
     this.smallest = classes.dryRadiusCubed.map((cube) => SMALLEST_TRIAL * cbrt(cube));
     this.least = classes.scale.map((scale, i) => measureOf((cbrt(classes.dryRadiusCubed[i]!) / scale) ** 2));
-    this.gasSlopes = [new Float64Array(this.own + 2), new Float64Array(this.own + 2), new Float64Array(this.own + 2)];
+    this.warmth = new Float64Array(this.own);
     this.wall = wall;
     this.coefficients = coefficients;
   }
@@ -119,8 +118,7 @@ export class DropletSystem implements BorderedSystem {
     for (let i = 0; i < this.own; i++) state[i] = measureOf((radii[i]! / this.classes.scale[i]!) ** 2);
     const liquid = this.measure(state);
     const water = mixingRatio + liquid;
-    const released = liquid === 0 ? 0 : liquid * latentHeatOfVaporization(temperature);
-    state[this.own] = (HEAT_CAPACITY_DRY_AIR + water * HEAT_CAPACITY_VAPOR) * temperature - released;
+    state[this.own] = (HEAT_CAPACITY_DRY_AIR + water * HEAT_CAPACITY_VAPOR) * temperature - liquid * this.latentHeat(temperature);
     state[this.own + 1] = water;
     this.temperature = temperature;
     return state;
@@ -137,95 +135,103 @@ export class DropletSystem implements BorderedSystem {
     // Of quite dry air, rounding may leave less than nothing.
     if (!(this.mixingRatio >= -1e-12 && this.mixingRatio < 0.6)) return false;
     const capacity = HEAT_CAPACITY_DRY_AIR + water * HEAT_CAPACITY_VAPOR;
-    if (this.own === 0) {
-      this.heatCapacity = capacity;
-      this.temperature = enthalpy / capacity;
-      return this.temperature >= CLEAR_LOW && this.temperature <= CLEAR_HIGH;
-    }
+    const [low, high] = this.range;
     let T = this.temperature;
-    for (let turn = 0; turn < 50; turn++) {
-      if (!(T >= GROWTH_LOW && T <= GROWTH_HIGH)) return false;
-      const latentHeat = latentHeatOfVaporization(T);
-      this.heatCapacity = capacity - liquid * (latentHeatOfVaporization(T + 0.5) - latentHeatOfVaporization(T - 0.5));
-      const correction = (enthalpy + liquid * latentHeat - capacity * T) / this.heatCapacity;
+    let correction = Infinity;
+    for (let turn = 0; turn < 50 && Math.abs(correction) > 1e-11 * T; turn++) {
+      this.heatCapacity = capacity - liquid * (this.latentHeat(T + 0.5) - this.latentHeat(T - 0.5));
+      correction = (enthalpy + liquid * this.latentHeat(T) - capacity * T) / this.heatCapacity;
       T += correction;
-      if (Math.abs(correction) < 1e-11 * T) break;
+      if (!(T >= low && T <= high)) return false;
     }
     this.temperature = T;
-    return T >= GROWTH_LOW && T <= GROWTH_HIGH;
-  }
-
-  evaluate(time: Second, state: Float64Array, rate: Float64Array): boolean {
-    const start = this.temperature;
-    if (!this.open(time, state)) {
-      this.temperature = start;
-      return false;
-    }
-    this.ratesIn(this.temperature, this.pressure, this.mixingRatio, rate);
     return true;
   }
 
-  /** Rates of all unknowns for the radii last opened in gas of a given state. */
-  private ratesIn(T: Kelvin, p: Pascal, q: Ratio, rate: Float64Array): void {
-    const { own, radius, stretch, smallest, wall } = this;
+  /** Of vaporization, J/kg; without droplets none is asked for, and temperatures may be beyond its formula. */
+  private latentHeat(T: Kelvin): number {
+    return this.own > 0 ? latentHeatOfVaporization(T) : 0;
+  }
+
+  evaluate(time: Second, state: Float64Array, rate: Float64Array): boolean {
+    if (!this.open(time, state)) return false;
+    if (this.own > 0) this.grow(rate);
+    for (let i = 0; i < this.own; i++) rate[i]! *= this.stretch[i]!;
+    rate.set(this.commonRates(this.temperature, this.pressure, this.mixingRatio), this.own);
+    return true;
+  }
+
+  /** Rates of the logarithms of the radii, and {@link warmth}, of the state last opened. */
+  grow(rate: Float64Array): void {
     const { dryRadiusCubed, kappa } = this.classes;
-    const surroundings = own > 0 ? describeGas(T, p, q, ...this.coefficients) : undefined;
-    this.surroundings = surroundings;
-    for (let i = 0; i < own; i++) {
-      // A stage of a step may fall far below the dry particle, where Kelvin's factor would overflow.
-      const r = Math.max(radius[i]!, smallest[i]!);
-      rate[i] = logGrowthRate(surroundings!, r, dryRadiusCubed[i]!, kappa[i]!) * stretch[i]!;
-    }
+    const gas = describeGas(this.temperature, this.pressure, this.mixingRatio, ...this.coefficients);
+    growDroplets(gas, this.radius, dryRadiusCubed, kappa, rate, this.warmth);
+  }
+
+  /** Rates of the two common unknowns in gas of a given state. */
+  private commonRates(T: Kelvin, p: Pascal, q: Ratio): readonly [number, number] {
+    const { wall } = this;
     let heat = 0;
     let vapor = 0;
     if (wall !== undefined) {
       heat = ((HEAT_CAPACITY_DRY_AIR + q * HEAT_CAPACITY_VAPOR) * (wall.temperature - T)) / wall.timeConstant;
       if (wall.wet) vapor = (saturationMixingRatio(wall.temperature, p) - q) / wall.timeConstant;
     }
-    rate[own] = ((GAS_CONSTANT_DRY_AIR + q * GAS_CONSTANT_VAPOR) * T * this.pressureRate) / p + heat + HEAT_CAPACITY_VAPOR * T * vapor;
-    rate[own + 1] = vapor;
+    return [((GAS_CONSTANT_DRY_AIR + q * GAS_CONSTANT_VAPOR) * T * this.pressureRate) / p + heat + HEAT_CAPACITY_VAPOR * T * vapor, vapor];
   }
 
-  linearize(time: Second, state: Float64Array, rate: Float64Array, jacobian: BorderedJacobian): boolean {
-    if (!this.evaluate(time, state, rate)) return false;
-    const { own, temperature: T, pressure: p, mixingRatio: q, pressureRate, radius, square, stretch, surroundings, gasSlopes } = this;
+  /** Rates and derivatives of the state last opened. */
+  linearize(rate: Float64Array, jacobian: BorderedJacobian): void {
+    const { own, temperature: T, pressure: p, mixingRatio: q, radius, square, stretch, coefficients, heatCapacity } = this;
     const { dryRadiusCubed, kappa, number } = this.classes;
     const { diagonal, sumGradient, bySum, byFirst, bySecond, byTime } = jacobian;
+    // Toward the middle of the range of pressures.
+    const nudge = p < 5e4 ? PRESSURE_NUDGE : -PRESSURE_NUDGE;
+    const denser = p * (1 + nudge);
+    if (own > 0) {
+      const gas = describeGas(T, p, q, ...coefficients);
+      const warmer = changeTo(describeGas(T + TEMPERATURE_NUDGE, p, q, ...coefficients), gas, TEMPERATURE_NUDGE);
+      const enhancement = (enhancementFactor(T, denser) / enhancementFactor(T, p) - 1) / nudge;
+      growDroplets(gas, radius, dryRadiusCubed, kappa, rate, this.warmth, [diagonal, byTime, byFirst, bySecond], warmer, enhancement);
+    }
+    const vaporByRatio = ((p / T) * MOLAR_MASS_RATIO) / (MOLAR_MASS_RATIO + q) ** 2;
     for (let i = 0; i < own; i++) {
       const r = radius[i]!;
       const widening = stretch[i]!;
-      const growth = rate[i]! / widening;
-      const nudged = logGrowthRate(surroundings!, r * (1 + NUDGE), dryRadiusCubed[i]!, kappa[i]!);
       this.baseStretch[i] = widening;
-      diagonal[i] = (nudged - growth) / NUDGE + growth * (2 - widening + 2 * square[i]!);
+      diagonal[i]! += rate[i]! * (2 - widening + 2 * square[i]!);
       sumGradient[i] = (3 * DROP_MASS * number[i]! * r * r * r) / widening;
+      rate[i]! *= widening;
+      byFirst[i]! *= widening;
+      byTime[i]! *= widening;
+      bySecond[i]! *= widening * vaporByRatio;
     }
-    // Toward the middle of the range of pressures.
-    const pressureNudge = p < 5e4 ? p * NUDGE : -p * NUDGE;
-    this.slopesIn(T + TEMPERATURE_NUDGE, p, q, rate, gasSlopes[0], TEMPERATURE_NUDGE);
-    if (pressureRate !== 0) this.slopesIn(T, p + pressureNudge, q, rate, gasSlopes[1], pressureNudge);
-    this.slopesIn(T, p, q + VAPOR_NUDGE, rate, gasSlopes[2], VAPOR_NUDGE);
-    const byLiquid = (own > 0 ? latentHeatOfVaporization(T) : 0) / this.heatCapacity;
-    const byWater = (-HEAT_CAPACITY_VAPOR * T) / this.heatCapacity;
+    const common = this.commonRates(T, p, q);
+    const hot = this.commonRates(T + TEMPERATURE_NUDGE, p, q);
+    const dense = this.commonRates(T, denser, q);
+    const moist = this.commonRates(T, p, q + VAPOR_NUDGE);
+    rate.set(common, own);
+    common.forEach((base, i) => {
+      byFirst[own + i] = (hot[i]! - base) / TEMPERATURE_NUDGE;
+      byTime[own + i] = (dense[i]! - base) / nudge;
+      bySecond[own + i] = (moist[i]! - base) / VAPOR_NUDGE;
+    });
+    // From temperature, logarithm of pressure, and vapor to the sum and the common unknowns that they follow from, and to time.
+    const byLiquid = this.latentHeat(T);
+    const byWater = -HEAT_CAPACITY_VAPOR * T;
     for (let i = 0; i < own + 2; i++) {
-      const byTemperature = gasSlopes[0][i]!;
-      const byVapor = gasSlopes[2][i]!;
-      bySum[i] = byTemperature * byLiquid - byVapor;
-      byFirst[i] = byTemperature / this.heatCapacity;
-      bySecond[i] = byTemperature * byWater + byVapor;
-      byTime[i] = pressureRate === 0 ? 0 : gasSlopes[1][i]! * pressureRate;
+      const byVapor = bySecond[i]!;
+      const byEnthalpy = byFirst[i]! / heatCapacity;
+      bySum[i] = byEnthalpy * byLiquid - byVapor;
+      byFirst[i] = byEnthalpy;
+      bySecond[i] = byEnthalpy * byWater + byVapor;
+      byTime[i]! *= this.pressureRate / p;
     }
-    return true;
-  }
-
-  private slopesIn(T: Kelvin, p: Pascal, q: Ratio, rate: Float64Array, slopes: Float64Array, nudge: number): void {
-    this.ratesIn(T, p, q, slopes);
-    for (let i = 0; i < slopes.length; i++) slopes[i] = (slopes[i]! - rate[i]!) / nudge;
   }
 
   /** Works out radii; returns the liquid water, kg per kg of dry air. */
   private measure(state: Float64Array): Ratio {
-    const { radius, square, stretch } = this;
+    const { radius, square, stretch, smallest } = this;
     const { dryRadiusCubed, number, scale } = this.classes;
     let sum = 0;
     for (let i = 0; i < this.own; i++) {
@@ -239,7 +245,8 @@ export class DropletSystem implements BorderedSystem {
         stretch[i] = 2 * square[i]! * (1 + 1 / exponential);
       }
       const r = scale[i]! * Math.sqrt(square[i]!);
-      radius[i] = r;
+      // A stage of a step may fall far below the dry particle, where Kelvin's factor would overflow.
+      radius[i] = Math.max(r, smallest[i]!);
       sum += number[i]! * (r * r * r - dryRadiusCubed[i]!);
     }
     return DROP_MASS * sum;
@@ -267,8 +274,7 @@ export class DropletSystem implements BorderedSystem {
 
   /** Small change of the temperature that goes with small changes of liquid, enthalpy and total water. */
   temperatureError(liquid: number, enthalpy: number, water: number): number {
-    const latentHeat = this.own > 0 ? latentHeatOfVaporization(this.temperature) : 0;
-    return (latentHeat * liquid + enthalpy - HEAT_CAPACITY_VAPOR * this.temperature * water) / this.heatCapacity;
+    return (this.latentHeat(this.temperature) * liquid + enthalpy - HEAT_CAPACITY_VAPOR * this.temperature * water) / this.heatCapacity;
   }
 }
 

@@ -1,7 +1,7 @@
 /** Cloud droplets: how fast one grows, and what a population of them does to air whose pressure changes. */
 import { HOMOGENEOUS_FREEZING_POINT } from './constants.ts';
 import { checkedTimes, checkHistory, checkStart, coefficients } from './droplet-checks.ts';
-import { describeGas, GROWTH_HIGH, logGrowthRate, type Surroundings } from './droplet-growth.ts';
+import { describeGas, growDroplets, GROWTH_HIGH } from './droplet-growth.ts';
 import {
   DEFAULT_TOLERANCE,
   runAlong,
@@ -141,8 +141,7 @@ export function growthRate(droplet: GrowingDroplet): MeterPerSecond {
  * Source: as {@link growthRate}.
  */
 export function dropletTemperature(droplet: GrowingDroplet): Kelvin {
-  const { surroundings } = growthOf(droplet);
-  return surroundings.temperature + surroundings.excess;
+  return droplet.air.temperature + growthOf(droplet).warmth;
 }
 
 /**
@@ -240,18 +239,17 @@ function airOf(system: DropletSystem): CloudyAir {
 
 function sizesOf(system: DropletSystem, classes: readonly SizeClass[]): DropletSize[] {
   if (classes.length === 0) return [];
-  const { temperature, pressure, mixingRatio } = system;
-  const surroundings = describeGas(temperature, pressure, mixingRatio, ...system.coefficients);
+  const { temperature, pressure, mixingRatio, radius, warmth } = system;
+  system.grow(new Float64Array(system.own));
   const density = dryAirDensity(temperature, pressure, Math.max(0, mixingRatio));
   return classes.map(({ mode, dryDiameter, kappa }, i) => {
-    const radius = system.radius[i]!;
-    logGrowthRate(surroundings, radius, system.classes.dryRadiusCubed[i]!, kappa);
     const number = system.classes.number[i]! * density;
-    return { mode, dryDiameter, kappa, diameter: 2 * radius, number, temperature: temperature + surroundings.excess };
+    return { mode, dryDiameter, kappa, diameter: 2 * radius[i]!, number, temperature: temperature + warmth[i]! };
   });
 }
 
-function growthOf(droplet: GrowingDroplet): { rate: number; surroundings: Surroundings } {
+/** Rate of change of ln(radius), 1/s, and how much warmer than the gas the droplet is, K. */
+function growthOf(droplet: GrowingDroplet): { rate: number; warmth: number } {
   const { air, dryDiameter } = droplet;
   inRange('air.temperature', air.temperature, HOMOGENEOUS_FREEZING_POINT, GROWTH_HIGH, 'K');
   const diameter = inRange('diameter', droplet.diameter, 1e-9, 1e-3, 'm');
@@ -262,6 +260,8 @@ function growthOf(droplet: GrowingDroplet): { rate: number; surroundings: Surrou
   const kappa = inRange('kappa', droplet.kappa ?? 0, 0, 2, '');
   // A dry insoluble particle has the vapor pressure of water of its size: as pure water it says the same without 0/0.
   const solute = kappa === 0 ? 0 : (dry / 2) ** 3;
-  const surroundings = describeGas(air.temperature, air.pressure, air.mixingRatio, ...coefficients(droplet));
-  return { rate: logGrowthRate(surroundings, diameter / 2, solute, kappa), surroundings };
+  const [rate, warmth] = [new Float64Array(1), new Float64Array(1)];
+  const gas = describeGas(air.temperature, air.pressure, air.mixingRatio, ...coefficients(droplet));
+  growDroplets(gas, Float64Array.of(diameter / 2), Float64Array.of(solute), Float64Array.of(kappa), rate, warmth);
+  return { rate: rate[0]!, warmth: warmth[0]! };
 }

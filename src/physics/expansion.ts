@@ -180,7 +180,8 @@ function tooWarm(temperature: Kelvin): RangeError {
   return new RangeError(`temperature would reach ${temperature} K; the range ends at ${HIGHEST_TEMPERATURE} K`);
 }
 
-function refuseLiquid(air: MoistAir | CloudyAir): void {
+/** @throws RangeError for air that carries liquid water */
+export function refuseLiquid(air: MoistAir | CloudyAir): void {
   if (liquidOf(air) > 0) throw new RangeError(`air carries ${liquidOf(air)} kg/kg of liquid water; it must carry none`);
 }
 

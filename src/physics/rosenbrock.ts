@@ -87,7 +87,7 @@ export function stepWorkspace(own: number): StepWorkspace {
  *   otherwise `next` and `error` are in the workspace
  */
 export function rosenbrockStep(
-  system: BorderedSystem,
+  system: Pick<BorderedSystem, 'own' | 'evaluate'>,
   time: number,
   state: Float64Array,
   step: number,
