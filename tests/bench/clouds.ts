@@ -6,13 +6,11 @@ const random = lib.randomSource(20261125, 'bench');
 const between = (low: number, high: number): number => low + (high - low) * random.uniform();
 const decades = (low: number, high: number): number => 10 ** between(Math.log10(low), Math.log10(high));
 
-/** 60 s of pumping, holding and letting air back in; particles of 100 classes and walls at random. */
-function vesselRun(): lib.Condensation {
+/** 60 s in a vessel whose pressure follows what `history` gives; particles of 100 classes and walls at random. */
+function vesselRun(history: (pressure: number) => lib.PressurePoint[]): lib.Condensation {
   const temperature = between(283, 296);
   const pressure = between(8e4, 1.03e5);
-  const pumped = between(1, 40);
-  const lowest = pressure - between(3e3, 2.5e4);
-  const released = between(pumped + 5, 55);
+  const pressureHistory = history(pressure);
   const walls = random.uniform();
   return {
     start: lib.moistAir({ temperature, pressure, relativeHumidity: between(0.5, 1) }),
@@ -24,16 +22,30 @@ function vesselRun(): lib.Condensation {
         number: decades(1e6, 3e12),
       },
     ],
-    pressureHistory: [
-      { time: 0, pressure },
-      { time: pumped, pressure: lowest },
-      { time: released, pressure: lowest },
-      { time: released + 2, pressure },
-      { time: 60, pressure },
-    ],
+    pressureHistory,
     classes: 100,
     ...(walls < 1 / 3 ? {} : { wall: { timeConstant: between(3, 10), temperature, wet: walls < 2 / 3 } }),
   };
+}
+
+/** Pumping, holding and letting air back in. */
+function pumped(pressure: number): lib.PressurePoint[] {
+  const end = between(1, 40);
+  const lowest = pressure - between(3e3, 2.5e4);
+  const released = between(end + 5, 55);
+  return [
+    { time: 0, pressure },
+    { time: end, pressure: lowest },
+    { time: released, pressure: lowest },
+    { time: released + 2, pressure },
+    { time: 60, pressure },
+  ];
+}
+
+/** Up and down in six legs of 10 s, each to a pressure at random: clouds that form, fade and form again. */
+function zigzag(pressure: number): lib.PressurePoint[] {
+  const corners = Array.from({ length: 6 }, (_, leg) => ({ time: 10 * (leg + 1), pressure: pressure - between(0, 2.5e4) }));
+  return [{ time: 0, pressure }, ...corners];
 }
 
 /** A lesson of 50 minutes: ten trials of pumping, looking, letting air in and waiting, with wet walls. */
@@ -69,7 +81,8 @@ function recorded(): { readings: lib.VesselReading[]; start: lib.MoistAir } {
 
 /** Name, number of runs, and a function that makes ready and gives what is to be timed. */
 const RUNS: readonly (readonly [name: string, runs: number, prepare: () => () => unknown])[] = [
-  ['condense, 100 classes, 60 s', 200, () => { const input = vesselRun(); return () => lib.condense(input); }],
+  ['condense, 100 classes, 60 s', 200, () => { const input = vesselRun(pumped); return () => lib.condense(input); }],
+  ['the same, six legs of pressure', 200, () => { const input = vesselRun(zigzag); return () => lib.condense(input); }],
   ['simulateRun, 50 minutes, no particles', 20, () => { const input = lesson(0); return () => lib.simulateRun(input); }],
   ['simulateRun, 50 minutes, with a cloud', 20, () => { const input = lesson(decades(1e8, 1e11)); return () => lib.simulateRun(input); }],
   ['fitVessel, 61 readings', 10, () => { const { readings, start } = recorded(); return () => lib.fitVessel(readings, { start }); }],
