@@ -147,6 +147,16 @@ const REFERENCES = {
   ),
   'duplicate-name': why('A name given twice', 'Two things have the same name.', 'Rename one of them.'),
   'duplicate-reference': why('Named twice in one list', 'A list names the same thing again.', 'Remove one of them.'),
+  'translation-of-translation': why(
+    'A translation of a translation',
+    'A kit says that it translates one that is itself a translation.',
+    'Name the first original in each of its translations.',
+  ),
+  'translation-language': why(
+    'A translation in the same language',
+    'A kit says that it translates one that is in its own language, or that another translates into it already.',
+    'Give the kit its language, or take `translationOf` away.',
+  ),
   cycle: why(
     'Things that bring each other in',
     'A text brings in another that brings in the first.',

@@ -20,7 +20,7 @@ export type Range = readonly [low: string, high: string];
 
 /** What a name may refer to. */
 export type ReferenceKind =
-  'room' | 'apparatus' | 'particles' | 'hazard' | 'misconception' | 'source' | 'standard' | 'question' | 'objective' | 'picture';
+  'kit' | 'room' | 'apparatus' | 'particles' | 'hazard' | 'misconception' | 'source' | 'standard' | 'question' | 'objective' | 'picture';
 
 /** Which fields are references, so that the loader can follow them. */
 export const REFERENCES = z.registry<{ to: ReferenceKind }>();
@@ -181,6 +181,7 @@ export function reference(to: ReferenceKind): z.ZodString {
 
 /** How each kind of reference is written, for editors. */
 const REFERENCE_FORMS: Readonly<Record<ReferenceKind, string>> = {
+  kit: 'The name of a folder in kits/.',
   room: 'The name of a file in rooms/, without its ending.',
   apparatus: 'The name of a file in apparatus/, without its ending.',
   particles: 'The name of a file in particles/, without its ending.',

@@ -1,8 +1,9 @@
 /** `readings/<class>.csv`: what a class read off its instruments, a row for each time. */
+import { READINGS_FILE_TEXTS, type Language } from '../texts/index.ts';
 import type { FindingCode } from './catalogue.ts';
 import { findingAt, START, type Finding, type Place } from './findings.ts';
 import { nearestName } from './names.ts';
-import { dimensionInWords, parseQuantity } from './quantities.ts';
+import { parseQuantity } from './quantities.ts';
 import { UNITS, type Dimension, type Unit } from './unit-table.ts';
 
 /** What was read at one time. Uncertainties are standard uncertainties, undefined where none are stated. */
@@ -43,8 +44,6 @@ const COLUMNS: readonly Column[] = [
   { name: 'gauge uncertainty', key: 'gaugeUncertainty', dimension: 'pressure', example: 'gauge uncertainty (kPa)', required: false, lowest: 0, highest: 1e5 },
   { name: 'thermometer uncertainty', key: 'thermometerUncertainty', dimension: 'temperatureDifference', example: 'thermometer uncertainty (K)', required: false, lowest: 0, highest: 100 },
 ];
-const NAMES = COLUMNS.map(({ name }) => name);
-const HEADER = COLUMNS.filter(({ required }) => required).map(({ example }) => example).join(',');
 
 /** More than a reading a second for half an hour is a recording, not a table of readings. */
 const MOST_ROWS = 2000;
@@ -69,127 +68,155 @@ export interface ReadReadings {
  * Reads recorded readings: a header that names columns and units, then rows of plain numbers, times rising.
  * @param text of the file, CSV with commas (RFC 4180)
  * @param file as findings name it
+ * @param language of what findings say. In another than English a reader's own table may have that language's names of columns, and semicolons between them with decimal commas
  */
-export function readReadings(text: string, file: string): ReadReadings {
+export function readReadings(text: string, file: string, language: Language = 'en'): ReadReadings {
+  const format = formatOf(text, language);
+  const { said } = format;
   const findings: Finding[] = [];
-  const report = (place: Place, code: FindingCode, what: string, instead: string): void => {
+  const report: Report = (place, code, [what, instead]) => {
     findings.push(findingAt(file, place, { code, what, instead }));
   };
-  const lines = text.split(/\r\n|\n|\r/).map((line, i) => ({ cells: cellsOf(line, i + 1), empty: line.trim() === '' }));
+  const lines = text.split(/\r\n|\n|\r/).map((line, i) => ({ cells: cellsOf(line, i + 1, format), empty: line.trim() === '' }));
   const header = lines[0]?.cells ?? [];
   const rows = lines.slice(1).filter(({ empty }) => !empty).map(({ cells }) => cells);
   if (rows.length > MOST_ROWS) {
-    report(START, 'file-too-large', `there are ${rows.length} rows, and ${MOST_ROWS} are the most`, 'keep every second or tenth row');
+    report(START, 'file-too-large', said.tooManyRows(rows.length, MOST_ROWS));
     return { readings: undefined, findings };
   }
-  const columns = readHeader(header, report);
-  for (const row of rows) readFormulas(row, report);
+  const columns = readHeader(header, format, report);
+  for (const row of rows) readFormulas(row, format, report);
   if (columns === undefined) return { readings: undefined, findings };
   if (rows.length < FEWEST_ROWS)
-    report(START, 'readings-value', `there are ${rows.length} rows of readings`, `write at least ${FEWEST_ROWS}, each on a line of its own`);
-  const readings = rows.map((row) => readRow(row, columns, report));
+    report(START, 'readings-value', said.tooFewRows(rows.length, FEWEST_ROWS));
+  const readings = rows.map((row) => readRow(row, columns, format, report));
   for (const [i, { time }] of readings.entries()) {
     const before = readings[i - 1]?.time;
     if (before === undefined || time === undefined || time > before) continue;
-    report(rows[i]?.[0]?.place ?? START, 'readings-value', `the time ${time} s does not come after ${before} s, that of the row above`, 'put the rows in the order of their times');
+    report(rows[i]?.[0]?.place ?? START, 'readings-value', said.notAfter(String(time), String(before)));
   }
   return { readings: findings.length > 0 ? undefined : (readings as RecordedReading[]), findings };
 }
 
-type Report = (place: Place, code: FindingCode, what: string, instead: string) => void;
+type Report = (place: Place, code: FindingCode, said: readonly [what: string, instead: string]) => void;
+
+/** How a table is written: what parts its cells, how its numbers and columns look. */
+interface Format {
+  readonly said: (typeof READINGS_FILE_TEXTS)['en'];
+  readonly separator: ',' | ';';
+  readonly isForeign: boolean;
+}
+
+function formatOf(text: string, language: Language): Format {
+  const isForeign = language !== 'en';
+  return { said: READINGS_FILE_TEXTS[language], isForeign, separator: isForeign && /^[^\n\r]*;/.test(text) ? ';' : ',' };
+}
+
+/** The name of a column and its unit as a reader is told to write them. */
+const exampleOf = ({ example, key, name }: Column, { said, isForeign }: Format): string => (isForeign ? example.replace(name, said.columns[key]) : example);
+const headerOf = (format: Format): string =>
+  COLUMNS.filter(({ required }) => required).map((column) => exampleOf(column, format)).join(format.isForeign ? ';' : ',');
 
 interface UnitColumn extends Column {
   readonly unit: Unit;
 }
 
 /** The columns in their order, undefined if one of them is not understood. */
-function readHeader(header: readonly Cell[], report: Report): readonly UnitColumn[] | undefined {
+function readHeader(header: readonly Cell[], format: Format, report: Report): readonly UnitColumn[] | undefined {
   const first = header[0]?.place ?? START;
   if (header.length === 1 && /[;\t]/.test(header[0]?.text ?? '')) {
-    report(first, 'readings-header', 'the columns are not parted by commas', `part them by commas, and write decimal points: \`${HEADER}\``);
+    report(first, 'readings-header', format.said.notParted(headerOf(format)));
     return undefined;
   }
-  const columns = header.map((cell) => readColumn(cell, report));
+  const columns = header.map((cell) => readColumn(cell, format, report));
   for (const [i, column] of columns.entries()) {
     if (column !== undefined && columns.findIndex((other) => other?.key === column.key) < i)
-      report(header[i]?.place ?? first, 'readings-header', `the column \`${column.name}\` is given a second time`, 'remove one of the two');
+      report(header[i]?.place ?? first, 'readings-header', format.said.twice(column.name));
   }
   const known = columns.filter((column) => column !== undefined);
   if (known.length < columns.length) return undefined;
   const missing = COLUMNS.filter(({ key, required }) => required && !known.some((column) => column.key === key));
-  for (const { name, example } of missing)
-    report(first, 'readings-header', `the column \`${name}\` is missing`, `add it with its unit, as in \`${example}\``);
+  for (const column of missing) report(first, 'readings-header', format.said.missing(nameOf(column, format), exampleOf(column, format)));
   return missing.length > 0 ? undefined : known;
 }
 
-function readColumn({ text, place }: Cell, report: Report): UnitColumn | undefined {
+const nameOf = ({ name, key }: Column, { said, isForeign }: Format): string => (isForeign ? said.columns[key] : name);
+
+function readColumn({ text, place }: Cell, format: Format, report: Report): UnitColumn | undefined {
+  const { said } = format;
   if (FORMULA.test(text)) {
-    reportFormula({ text, place }, report);
+    reportFormula({ text, place }, format, report);
     return undefined;
   }
   const parts = /^(?<name>[^()]*?)\s*(?:\((?<unit>[^()]+)\))?$/u.exec(text)?.groups;
   const name = (parts?.['name'] ?? text).toLowerCase();
-  const column = COLUMNS.find((one) => one.name === name);
+  const column = COLUMNS.find((one) => one.name === name || nameOf(one, format) === name);
   if (column === undefined) {
-    const nearest = nearestName(name, NAMES);
-    const example = COLUMNS.find((one) => one.name === nearest)?.example ?? HEADER;
-    report(place, 'readings-header', `there is no column \`${shown(text)}\``, `write \`${example}\``);
+    const nearest = nearestName(name, COLUMNS.map((one) => nameOf(one, format)));
+    const meant = COLUMNS.find((one) => nameOf(one, format) === nearest);
+    report(place, 'readings-header', said.noColumn(shown(text), meant === undefined ? headerOf(format) : exampleOf(meant, format)));
     return undefined;
   }
+  const example = exampleOf(column, format);
   if (parts?.['unit'] === undefined) {
-    report(place, 'readings-header', `the column \`${name}\` has no unit`, `write the unit after it, as in \`${column.example}\``);
+    report(place, 'readings-header', said.noUnit(name, example));
     return undefined;
   }
   const reading = parseQuantity(`0 ${parts['unit']}`, column.dimension);
   if ('problem' in reading) {
-    report(place, reading.problem.code, reading.problem.what, reading.problem.instead);
+    const { code, what, instead } = reading.problem;
+    report(place, code, format.isForeign ? said.wrongUnit(parts['unit'], name, example) : [what, instead]);
     return undefined;
   }
   const unit = UNITS.find(({ symbol, dimension }) => symbol === reading.quantity.unit && dimension === column.dimension);
-  return unit === undefined ? undefined : { ...column, unit };
+  return unit === undefined ? undefined : { ...column, name, unit };
 }
 
-function readFormulas(row: readonly Cell[], report: Report): void {
-  for (const cell of row) if (isFormula(cell)) reportFormula(cell, report);
+function readFormulas(row: readonly Cell[], format: Format, report: Report): void {
+  for (const cell of row) if (isFormula(cell, format)) reportFormula(cell, format, report);
 }
 
-function readRow(row: readonly Cell[], columns: readonly UnitColumn[], report: Report): Partial<RecordedReading> {
+function readRow(row: readonly Cell[], columns: readonly UnitColumn[], format: Format, report: Report): Partial<RecordedReading> {
   if (row.length !== columns.length) {
-    const instead = row.length > columns.length ? 'write decimal points, and commas between columns only' : 'write a number in every column';
-    report(row[0]?.place ?? START, 'readings-value', `this row has ${row.length} cells, and the header has ${columns.length} columns`, instead);
+    const tell = row.length > columns.length ? format.said.tooManyCells : format.said.tooFewCells;
+    report(row[0]?.place ?? START, 'readings-value', tell(row.length, columns.length));
     return {};
   }
   const values = columns.flatMap((column, i): [string, number][] => {
     const cell = row[i];
-    const value = cell === undefined ? undefined : readCell(cell, column, report);
+    const value = cell === undefined ? undefined : readCell(cell, column, format, report);
     return value === undefined ? [] : [[column.key, value]];
   });
   return Object.fromEntries(values);
 }
 
-function readCell(cell: Cell, { name, unit, dimension, lowest, highest }: UnitColumn, report: Report): number | undefined {
+function readCell(cell: Cell, { name, unit, lowest, highest }: UnitColumn, format: Format, report: Report): number | undefined {
   const { text, place } = cell;
-  if (isFormula(cell)) return undefined;
-  if (!NUMBER.test(text)) {
-    report(place, 'readings-value', text === '' ? `\`${name}\` is empty` : `\`${shown(text)}\` is not a plain number`, `write ${dimensionInWords(dimension)} in ${unit.symbol} without the unit, as in \`12.5\``);
+  const { said } = format;
+  if (isFormula(cell, format)) return undefined;
+  if (!NUMBER.test(plain(text, format))) {
+    report(place, 'readings-value', text === '' ? said.empty(name, unit.symbol) : said.noNumber(shown(text), unit.symbol));
     return undefined;
   }
-  const value = unit.toSI(Number(text.replace('−', '-')));
+  const value = unit.toSI(Number(plain(text, format).replace('−', '-')));
   if (value >= lowest && value <= highest) return value;
-  report(place, 'readings-value', `\`${shown(text)} ${unit.symbol}\` is beyond what \`${name}\` can be`, 'check the number and the unit in the header');
+  report(place, 'readings-value', said.beyond(`${shown(text)} ${unit.symbol}`, name));
   return undefined;
 }
 
-const isFormula = ({ text }: Cell): boolean => FORMULA.test(text) && !NUMBER.test(text);
+/** A number with a decimal point, where commas are free to be decimal. */
+const plain = (text: string, { separator }: Format): string => (separator === ';' ? text.replace(',', '.') : text);
 
-function reportFormula({ text, place }: Cell, report: Report): void {
-  report(place, 'csv-formula', `\`${shown(text)}\` begins like a formula, which a spreadsheet would run`, 'write the number that it gives');
+const isFormula = ({ text }: Cell, format: Format): boolean => FORMULA.test(text) && !NUMBER.test(plain(text, format));
+
+function reportFormula({ text, place }: Cell, { said }: Format, report: Report): void {
+  report(place, 'csv-formula', said.formula(shown(text)));
 }
 
 /** Cells of a line, outer spaces and quotation marks taken off. */
-function cellsOf(line: string, number: number): Cell[] {
+function cellsOf(line: string, number: number, { separator }: Format): Cell[] {
   let column = 1;
-  return line.split(',').map((written) => {
+  return line.split(separator).map((written) => {
     const start = column + (written.length - written.replace(/^ +/, '').length);
     column += written.length + 1;
     return { text: written.replace(/^ +| +$/g, '').replace(/^"(.*)"$/, '$1'), place: { line: number, column: start } };

@@ -6,6 +6,7 @@ import { findingAt, START, type Finding, type Place } from './findings.ts';
 import { groupByKit } from './kit-files.ts';
 import type { LoadedFile } from './load.ts';
 import { proposeName } from './names.ts';
+import { translations } from './translations.ts';
 import type { HazardMeta, KitMeta, MisconceptionMeta, Particles, QuestionMeta, Site, Source, Standards } from './schemas/index.ts';
 import { typedProblem, typedQuantities } from './lesson/typed-quantities.ts';
 
@@ -42,6 +43,7 @@ export function checkReferences(root: string, files: readonly LoadedFile[], comp
     ...duplicateCodes(files),
     ...files.flatMap(typedInQuestion),
     ...cycles(files, root),
+    ...translations(files),
   ];
   return complete && findings.length === 0 ? neverCited(files, uses) : findings;
 }
@@ -77,6 +79,8 @@ function namesOf(files: readonly LoadedFile[]): Names {
         );
       case 'objective':
         return listed<KitMeta>('kit', ({ objectives }) => objectives.map(({ id }) => id), kit);
+      case 'kit':
+        return new Set(files.flatMap((file) => (file.kind === 'kit' && file.kit !== undefined ? [file.kit] : [])));
       default:
         return ofFiles(to);
     }
@@ -111,8 +115,9 @@ function usesOf(file: LoadedFile): Use[] {
     case 'misconception':
       return [...inText, ...fields('source', (file.data as MisconceptionMeta).source, 'source')];
     case 'kit': {
-      const { room, apparatus, particles, hazards, standards } = file.data as KitMeta;
+      const { room, apparatus, particles, hazards, standards, translationOf } = file.data as KitMeta;
       return [
+        ...field('kit', translationOf, 'translationOf'),
         ...field('room', room, 'room'),
         ...field('apparatus', apparatus, 'apparatus'),
         ...fields('particles', particles, 'particles'),
@@ -179,6 +184,7 @@ function neverCited(files: readonly LoadedFile[], uses: readonly Use[]): Finding
 }
 
 const IN_WORDS: Readonly<Record<ReferenceKind, string>> = {
+  kit: 'kit',
   room: 'room',
   apparatus: 'apparatus',
   particles: 'particles file',
@@ -191,6 +197,7 @@ const IN_WORDS: Readonly<Record<ReferenceKind, string>> = {
   picture: 'picture',
 };
 const WHERE: Readonly<Record<ReferenceKind, string>> = {
+  kit: 'a folder in kits/',
   room: 'a file in rooms/',
   apparatus: 'a file in apparatus/',
   particles: 'a file in particles/',

@@ -1,4 +1,6 @@
 /** The board's keys. The page is whole without this script; it adds keys, a hint of them, and a voice for what is uncovered. */
+import { languageOfPage } from './page-language.ts';
+import { BOARD_KEY_TEXTS } from '../texts/index.ts';
 import { after, boardAt, moveOf, type Move } from './board-moves.ts';
 
 const boards = [...document.querySelectorAll<HTMLElement>('.board')];
@@ -69,8 +71,9 @@ function isControl(target: EventTarget | null): boolean {
 }
 
 function hint(): void {
+  const said = BOARD_KEY_TEXTS[languageOfPage()];
   const keys = addTo(document.querySelector('main') ?? document.body, 'p', 'board-keys');
-  for (const [key, meaning] of [['←', ''], ['→', 'or'], ['space', '·'], ['Esc', 'kit']] as const) {
+  for (const [key, meaning] of [['←', ''], ['→', said.or], [said.space, '·'], ['Esc', said.kit]] as const) {
     addTo(keys, 'kbd', '').textContent = key;
     keys.append(` ${meaning} `);
   }

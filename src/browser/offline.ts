@@ -1,4 +1,6 @@
 /** Makes the site installable and keeps what is opened, where the browser can. From a disk it does nothing: there all files are at hand already. */
+import { languageOfPage } from './page-language.ts';
+import { OFFLINE_TEXTS } from '../texts/index.ts';
 import type { KeepAnswer, KeepRequest } from '../exports/offline-edition.ts';
 
 const script = document.currentScript;
@@ -32,5 +34,5 @@ function sayKept(): void {
   const root = document.documentElement;
   if (root.dataset.offline === 'kept') return;
   root.dataset.offline = 'kept';
-  document.querySelector('.foot p')?.append(' This page is kept on this device and needs no network.');
+  document.querySelector('.foot p')?.append(` ${OFFLINE_TEXTS[languageOfPage()].kept}`);
 }

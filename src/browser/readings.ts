@@ -1,14 +1,15 @@
 /** The reader's own readings against the model, computed on the reader's own device. The page is whole without it. */
 import type { Finding } from '../authoring/findings.ts';
 import { readReadings } from '../authoring/readings.ts';
-import { renderComparison, renderExpected } from '../sheets/html/readings.ts';
+import { fitInWords, notesOf, renderComparison, renderExpected } from '../sheets/html/readings.ts';
 import type { Live } from '../sheets/html/live.ts';
 import { compareWithModel, expectedReadings, type Choice, type Comparison } from '../sheets/readings.ts';
 import type { Conditions } from '../tables/conditions.ts';
-import { NUMBER_STYLES } from '../tables/display.ts';
+import { STYLES } from '../tables/display.ts';
+import { FIT_TEXTS, OWN_READING_TEXTS } from '../texts/index.ts';
 import { kept } from './kept.ts';
 import { keepReadings, keptReadings } from './readings-kept.ts';
-import { asFile, columnsOf, withRow } from './readings-text.ts';
+import { asFile, columnsOf, tableFormat, withRow } from './readings-text.ts';
 import { conditionsFor } from './room-conditions.ts';
 import { NOTHING_SET, readAddress } from './room-settings.ts';
 
@@ -27,7 +28,10 @@ function start(root: HTMLElement): void {
   const [status, problems, result] = [find('status'), find('problems'), find('result')];
   const live = JSON.parse(root.dataset['live']!) as Live;
   const kit = root.dataset['kit']!;
-  const style = NUMBER_STYLES[live.language];
+  const { language } = live;
+  const style = STYLES[language];
+  const said = OWN_READING_TEXTS[language];
+  const format = tableFormat(language);
   let isCompared = false;
 
   root.hidden = false;
@@ -57,7 +61,7 @@ function start(root: HTMLElement): void {
 
   /** One input for each column that the first line names. */
   function drawFields(): void {
-    const names = columnsOf(text.value);
+    const names = columnsOf(text.value, format);
     if (names.join() === [...fields.querySelectorAll('label')].map((label) => label.textContent).join()) return;
     fields.replaceChildren(...names.map((name, i) => {
       const field = document.createElement('p');
@@ -77,34 +81,34 @@ function start(root: HTMLElement): void {
     const inputs = [...fields.querySelectorAll('input')];
     const missing = inputs.find(({ value }) => value.trim() === '');
     if (missing !== undefined) {
-      say(`Write ${missing.labels?.[0]?.textContent ?? 'a number'} first.`);
+      say(said.writeFirst(missing.labels?.[0]?.textContent ?? ''));
       missing.focus();
       return;
     }
-    const longer = withRow(text.value, inputs.map(({ value }) => value));
-    const { findings } = readReadings(longer, kit);
+    const longer = withRow(text.value, inputs.map(({ value }) => value), format);
+    const { findings } = readReadings(longer, kit, language);
     const last = longer.trimEnd().split('\n').length;
     const own = findings.filter(({ line, code }) => line === last && code !== 'file-too-large');
     show(own);
     if (own.length > 0) {
-      say('The row is not added.');
+      say(said.notAdded);
       return;
     }
     setText(longer);
     for (const input of inputs) input.value = '';
     inputs[0]?.focus();
-    say(`Row added: ${last - 1} ${last === 2 ? 'row' : 'rows'}.`);
+    say(said.added(last - 1));
   }
 
   function load(): void {
     const chosen = file.files?.[0];
     if (chosen === undefined) return;
     if (chosen.size > LARGEST_FILE) {
-      say(`${chosen.name} is larger than a table of readings can be.`);
+      say(said.tooLarge(chosen.name));
       return;
     }
     const reader = new FileReader();
-    reader.onerror = () => say(`${chosen.name} could not be read.`);
+    reader.onerror = () => say(said.unreadable(chosen.name));
     reader.onload = () => {
       setText(String(reader.result).replace(/^\ufeff/, ''));
       compare();
@@ -113,27 +117,27 @@ function start(root: HTMLElement): void {
   }
 
   function compare(): void {
-    const { readings, findings } = readReadings(text.value, kit);
+    const { readings, findings } = readReadings(text.value, kit, language);
     show(findings);
     isCompared = readings !== undefined;
     if (readings === undefined) {
       result.replaceChildren();
-      say(findings.length === 1 ? 'One thing is wrong.' : `${findings.length} things are wrong.`);
+      say(said.wrong(findings.length));
       return;
     }
     const chosen = choice();
     if (chosen === undefined) return;
-    say('Fitting the model …');
+    say(said.fitting);
     // Lets the browser show the line before it is busy.
     setTimeout(() => draw(compareWithModel(readings, conditions(), chosen)), 30);
   }
 
   function draw(comparison: Comparison): void {
     const { fit, lines } = comparison;
-    result.innerHTML = renderComparison(comparison, { id: 'own', title: 'Your readings and the model', style }).html;
+    result.innerHTML = renderComparison(comparison, { id: 'own', title: said.title, style }).html;
     const table = result.querySelector('details');
     if (table !== null) table.open = true;
-    say(`${lines.length} readings compared for ${conditions().roomTitle}. ${fit?.verdict ?? comparison.notes.join(' ')}`);
+    say(said.compared(lines.length, conditions().roomTitle, fit === undefined ? notesOf(comparison, style).join(' ') : fitInWords(fit, style)));
   }
 
   /** What is said beside the readings; undefined, and said, where it makes no sense. */
@@ -143,22 +147,22 @@ function start(root: HTMLElement): void {
     const times = [from, to].map(({ value }) => Number(value.trim().replace('−', '-').replace(',', '.') || NaN));
     const [first = NaN, last = NaN] = times;
     if (last > first) return { ...named, closed: { from: first, to: last } };
-    say('Write two times in seconds, the later one second, or leave both empty.');
+    say(said.twoTimes);
     from.focus();
     return undefined;
   }
 
   function save(): void {
     if (text.value.trim() === '') {
-      say('There is nothing to save yet.');
+      say(said.nothingToSave);
       return;
     }
     const link = document.createElement('a');
-    link.href = URL.createObjectURL(new Blob([asFile(text.value)], { type: 'text/csv;charset=utf-8' }));
-    link.download = `${kit}-readings.csv`;
+    link.href = URL.createObjectURL(new Blob([asFile(text.value, format)], { type: 'text/csv;charset=utf-8' }));
+    link.download = said.fileName(kit);
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
-    say(`Saved as ${link.download}.`);
+    say(said.saved(link.download));
   }
 
   function clear(): void {
@@ -167,30 +171,30 @@ function start(root: HTMLElement): void {
     isCompared = false;
     show([]);
     result.replaceChildren();
-    say('Your readings are gone from this device.');
+    say(said.cleared);
     text.focus();
   }
 
   function followRoom(): void {
     if (room?.getAttribute('data-state') !== 'drawn') return;
     try {
-      document.querySelector('[data-expected]')!.innerHTML = renderExpected(expectedReadings(conditions()), { id: 'expected', title: 'What the model lets expect of the clean run', style }).html;
+      document.querySelector('[data-expected]')!.innerHTML = renderExpected(expectedReadings(conditions()), { id: 'expected', title: FIT_TEXTS[language].expected, style }).html;
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
-      say(`The model has no answer for this room: ${error.message}.`);
+      say(said.noAnswer);
     }
     if (isCompared) compare();
   }
 
   /** Those of the room in force: the address's, else the device's, else the kit's own. */
   function conditions(): Conditions {
-    return conditionsFor(live, readAddress(location.hash).settings ?? readAddress(kept()).settings ?? NOTHING_SET);
+    return conditionsFor(live, readAddress(location.hash, style).settings ?? readAddress(kept(), style).settings ?? NOTHING_SET);
   }
 
   function show(findings: readonly Finding[]): void {
-    const shown = findings.slice(0, MOST_MESSAGES).map(({ line, what, instead }) => itemOf(`Line ${line}: ${what}; ${instead}.`));
+    const shown = findings.slice(0, MOST_MESSAGES).map(({ line, what, instead }) => itemOf(said.line(line, what, instead)));
     const more = findings.length - shown.length;
-    problems.replaceChildren(...shown, ...(more > 0 ? [itemOf(`And ${more} more.`)] : []));
+    problems.replaceChildren(...shown, ...(more > 0 ? [itemOf(said.more(more))] : []));
     problems.hidden = findings.length === 0;
     text.setAttribute('aria-invalid', String(findings.length > 0));
   }

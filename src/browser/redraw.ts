@@ -63,11 +63,11 @@ function curvePiece(figure: HTMLElement, text: string): Draw {
   const asked = readTableRequest(text);
   const place = figure.querySelector('.curve');
   let last = '';
-  return (conditions) => {
-    const curve = asked && curveOf(asked.kind, asked.request, conditions, figure.id);
+  return (conditions, style) => {
+    const curve = asked && curveOf(asked.kind, asked.request, conditions, figure.id, style);
     figure.hidden = curve === undefined;
     if (curve === undefined || place === null) return;
-    const svg = renderCurve(curve);
+    const svg = renderCurve(curve, style);
     if (svg === last) return;
     last = svg;
     const drawn = elementOf(svg);
@@ -78,5 +78,5 @@ function curvePiece(figure: HTMLElement, text: string): Draw {
 
 function runPiece(chart: HTMLElement, text: string): Draw {
   const run = readLiveRun(text);
-  return (conditions) => morph(chart, elementOf(renderLiveRun(run, conditions)));
+  return (conditions, style) => morph(chart, elementOf(renderLiveRun(run, conditions, style)));
 }

@@ -2,6 +2,7 @@
 import type { Live } from '../sheets/html/live.ts';
 import type { Apparatus, Conditions, Measured } from '../tables/conditions.ts';
 import { inRoom, pressureAtElevation } from '../tables/room.ts';
+import { ROOM_TEXTS } from '../texts/index.ts';
 import type { RoomSettings } from './room-settings.ts';
 
 /** A number typed to a whole unit: rectangular distribution, JCGM 100, 4.3.7. */
@@ -10,18 +11,15 @@ const WHOLE_METER = roundedTo(1);
 /** A barometer read to 0.1 kPa. */
 const BAROMETER = roundedTo(100);
 
-/** How the reader's room is called in the line that says for which room a page is computed. */
-export const YOUR_ROOM = 'your room';
-
 /** The conditions that a page is computed for; the page's own, and the same object, where nothing is set. */
-export function conditionsFor({ conditions, moving }: Live, { values, shape }: RoomSettings): Conditions {
+export function conditionsFor({ conditions, moving, language }: Live, { values, shape }: RoomSettings): Conditions {
   if (shape === undefined && Object.keys(values).length === 0) return conditions;
   const { inputs, elevation } = conditions;
   const pressure = pressureOf(conditions, values.elevation, values.pressure);
   const room = inRoom(
     conditions,
     {
-      title: YOUR_ROOM,
+      title: ROOM_TEXTS[language].yours,
       elevation: values.pressure === undefined ? (values.elevation ?? elevation) : undefined,
       temperature: put(inputs.roomTemperature, values.temperature),
       pressure,

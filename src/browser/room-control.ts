@@ -1,6 +1,8 @@
 /** The control in which a reader says what the room is: inputs to settings, and settings back to inputs. */
 import type { Conditions } from '../tables/conditions.ts';
-import { FIELDS, plainText, readTyped, unitOf, type Field, type FieldName } from './room-fields.ts';
+import type { Style } from '../tables/display.ts';
+import { ROOM_TEXTS } from '../texts/index.ts';
+import { FIELDS, inputText, plainText, readTyped, typedNumber, unitOf, type Field, type FieldName } from './room-fields.ts';
 import type { RoomSettings, Shape } from './room-settings.ts';
 
 /** What the control tells. */
@@ -29,7 +31,7 @@ export interface RoomControl {
 const TYPING_PAUSE = 250;
 
 /** Brings the control on a page to life. */
-export function roomControl(root: HTMLElement, own: () => Conditions, heard: Heard): RoomControl {
+export function roomControl(root: HTMLElement, own: () => Conditions, style: Style, heard: Heard): RoomControl {
   const boxes = [...root.querySelectorAll<HTMLElement>('[data-field]')].map((place): Box => ({
     place,
     name: place.dataset['field'] as FieldName,
@@ -70,10 +72,10 @@ export function roomControl(root: HTMLElement, own: () => Conditions, heard: Hea
   }
 
   function take(box: Box): void {
-    const read = readTyped(box.name, box.input.value, unitOf(box.name, current.customary));
+    const read = readTyped(box.name, box.input.value, unitOf(box.name, current.customary), style);
     mark(box, 'problem' in read ? read.problem : undefined);
     if ('problem' in read) {
-      say(`${read.problem} The page keeps its last numbers.`, true);
+      say(`${read.problem} ${ROOM_TEXTS[style.language].keepsLast}`, true);
       return;
     }
     const { [box.name]: _, ...others } = current.values;
@@ -85,7 +87,7 @@ export function roomControl(root: HTMLElement, own: () => Conditions, heard: Hea
   }
 
   /** What a box says when nothing is set: then nothing differs, whatever the digits that are not shown. */
-  const isOwn = ({ name, input }: Box): boolean => Number(input.value.replace(',', '.')) === Number(ownText(name));
+  const isOwn = ({ name, input }: Box): boolean => typedNumber(input.value) === Number(ownText(name));
   const ownText = (name: FieldName): string => {
     const field: Field = FIELDS[name];
     const value = field.own(own());
@@ -95,10 +97,10 @@ export function roomControl(root: HTMLElement, own: () => Conditions, heard: Hea
   function step(box: Box, direction: 1 | -1): void {
     const unit = unitOf(box.name, current.customary);
     const { low, high } = FIELDS[box.name];
-    const typed = Number(box.input.value.replace(',', '.'));
-    const from = Number.isFinite(typed) && box.input.value.trim() !== '' ? typed : Number(ownText(box.name));
+    const typed = typedNumber(box.input.value);
+    const from = Number.isFinite(typed) ? typed : Number(ownText(box.name));
     const [least, most] = [Number(plainText(low, unit)), Number(plainText(high, unit))];
-    box.input.value = String(Number(Math.min(most, Math.max(least, from + direction * unit.step)).toFixed(unit.decimals)));
+    box.input.value = String(Number(Math.min(most, Math.max(least, from + direction * unit.step)).toFixed(unit.decimals))).replace('.', style.decimal);
     clearTimeout(waiting);
     take(box);
   }
@@ -133,9 +135,9 @@ export function roomControl(root: HTMLElement, own: () => Conditions, heard: Hea
       const value = settings.values[box.name] ?? field.own(conditions);
       box.place.hidden = value === undefined;
       if (value === undefined) continue;
-      const text = plainText(value, unit);
+      const text = inputText(value, unit, style);
       // What is being typed is not rewritten under the reader's hand.
-      if (document.activeElement !== box.input || Number(box.input.value.replace(',', '.')) !== Number(text)) box.input.value = text;
+      if (document.activeElement !== box.input || typedNumber(box.input.value) !== typedNumber(text)) box.input.value = text;
       box.unit.textContent = unit.symbol;
       mark(box, undefined);
     }

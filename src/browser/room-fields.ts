@@ -1,7 +1,8 @@
 /** What a reader can say of room, vessel and instruments: each a number with its units, its range and where it stands in the conditions. */
 import { toCelsius, toFahrenheit, celsius, fahrenheit, toFoot, foot, toInchOfMercury, inchOfMercury, toKilopascal, kilopascal } from '../physics/units.ts';
 import { pressureAltitude } from '../physics/atmosphere.ts';
-import { formatNumber } from '../tables/display.ts';
+import { formatNumber, type Style } from '../tables/display.ts';
+import { ROOM_FIELD_TEXTS, ROOM_TEXTS, type RoomFieldName } from '../texts/index.ts';
 import type { Conditions } from '../tables/conditions.ts';
 
 /** How a field is written and read in one unit. */
@@ -18,7 +19,6 @@ export interface FieldUnit {
 }
 
 export interface Field {
-  readonly label: string;
   /** Metric, and customary where there is another. */
   readonly units: readonly [FieldUnit, FieldUnit?];
   /** SI. */
@@ -48,21 +48,21 @@ const PER_MINUTE = scaled('L/min', 'L/min', 60_000, 2, 0.5);
 const SECONDS = unit('s', 's', same, same, 1, 1);
 
 export const FIELDS = {
-  elevation: { label: 'Elevation', units: [METERS, FEET], low: -430, high: 5000, own: (c) => c.elevation ?? pressureAltitude(c.inputs.roomPressure.value) },
-  pressure: { label: 'Station pressure, absolute', units: [KILOPASCALS, INCHES], low: 5e4, high: 1.1e5, own: (c) => c.inputs.roomPressure.value },
-  temperature: { label: 'Room temperature', units: [DEGREES, FAHRENHEIT], low: 253.15, high: 323.15, own: (c) => c.inputs.roomTemperature.value },
-  humidity: { label: 'Humidity of the room', units: [PERCENT], low: 0, high: 1, own: (c) => c.inputs.roomHumidity.value },
-  moisture: { label: 'Humidity in the vessel', units: [PERCENT], low: 0.01, high: 1, own: (c) => c.inputs.startHumidity.value },
-  volume: { label: 'Volume of the vessel', units: [LITERS], low: 5e-5, high: 0.1, own: (c) => c.apparatus.vessel.volume },
-  diameter: { label: 'Its inner diameter', units: [MILLIMETERS], low: 0.02, high: 1, own: (c) => c.apparatus.vessel.diameter },
-  rating: { label: 'Rated by its maker down to, against the room', units: [KILOPASCALS, INCHES], low: -1.1e5, high: -1000, own: (c) => c.apparatus.vessel.lowestGauge },
-  stroke: { label: 'Volume of a pump stroke', units: [MILLILITERS], low: 1e-6, high: 5e-3, own: ({ apparatus: { source } }) => (source.kind === 'stroke-pump' ? source.strokeVolume : undefined) },
-  pumping: { label: 'Speed of the pump', units: [PER_MINUTE], low: 1e-2 / 60_000, high: 1 / 60, own: ({ apparatus: { source } }) => (source.kind === 'steady-pump' ? source.speed : undefined) },
-  thermometer: { label: 'Time constant of the thermometer', units: [SECONDS], low: 0.01, high: 3600, own: (c) => c.apparatus.thermometer.timeConstant },
-  drop: { label: 'Pumped below the start by', units: [KILOPASCALS, INCHES], low: 500, high: 9e4, own: (c) => c.plannedDrop },
-} as const satisfies Record<string, Field>;
+  elevation: { units: [METERS, FEET], low: -430, high: 5000, own: (c) => c.elevation ?? pressureAltitude(c.inputs.roomPressure.value) },
+  pressure: { units: [KILOPASCALS, INCHES], low: 5e4, high: 1.1e5, own: (c) => c.inputs.roomPressure.value },
+  temperature: { units: [DEGREES, FAHRENHEIT], low: 253.15, high: 323.15, own: (c) => c.inputs.roomTemperature.value },
+  humidity: { units: [PERCENT], low: 0, high: 1, own: (c) => c.inputs.roomHumidity.value },
+  moisture: { units: [PERCENT], low: 0.01, high: 1, own: (c) => c.inputs.startHumidity.value },
+  volume: { units: [LITERS], low: 5e-5, high: 0.1, own: (c) => c.apparatus.vessel.volume },
+  diameter: { units: [MILLIMETERS], low: 0.02, high: 1, own: (c) => c.apparatus.vessel.diameter },
+  rating: { units: [KILOPASCALS, INCHES], low: -1.1e5, high: -1000, own: (c) => c.apparatus.vessel.lowestGauge },
+  stroke: { units: [MILLILITERS], low: 1e-6, high: 5e-3, own: ({ apparatus: { source } }) => (source.kind === 'stroke-pump' ? source.strokeVolume : undefined) },
+  pumping: { units: [PER_MINUTE], low: 1e-2 / 60_000, high: 1 / 60, own: ({ apparatus: { source } }) => (source.kind === 'steady-pump' ? source.speed : undefined) },
+  thermometer: { units: [SECONDS], low: 0.01, high: 3600, own: (c) => c.apparatus.thermometer.timeConstant },
+  drop: { units: [KILOPASCALS, INCHES], low: 500, high: 9e4, own: (c) => c.plannedDrop },
+} as const satisfies Record<RoomFieldName, Field>;
 
-export type FieldName = keyof typeof FIELDS;
+export type FieldName = RoomFieldName;
 export const FIELD_NAMES = Object.keys(FIELDS) as FieldName[];
 
 /** The unit in which a reader reads a field. */
@@ -74,24 +74,28 @@ export const unitOf = (name: FieldName, customary: boolean): FieldUnit => {
 /** A number in SI as it stands in an input: no grouping, no more decimals than it needs. */
 export const plainText = (value: number, { fromSi, decimals }: FieldUnit): string => String(Number(fromSi(value).toFixed(decimals)));
 
-/** A number in SI as it is read in a sentence. */
-export const spokenText = (value: number, fieldUnit: FieldUnit): string => {
-  const plain = plainText(value, fieldUnit);
-  return `${formatNumber(Number(plain), plain.split('.')[1]?.length ?? 0)} ${fieldUnit.symbol}`;
-};
+/** The same as it stands in an input, with the decimal sign of the page's language. */
+export const inputText = (value: number, unit: FieldUnit, { decimal }: Style): string => plainText(value, unit).replace('.', decimal);
+
+/** What stands in an input as a number; NaN where it is none. */
+export const typedNumber = (text: string): number => Number(text.trim().replace(/^[−–]/, '-').replace(',', '.') || Number.NaN);
+
+/** A plain number as it is read in a sentence. */
+const spoken = (plain: string, { symbol }: FieldUnit, style: Style): string => `${formatNumber(Number(plain), plain.split('.')[1]?.length ?? 0, style)} ${symbol}`;
 
 export type Typed = { readonly value: number } | { readonly problem: string };
 
 /** A number as typed into a field, in SI; or what is wrong with it, in words. */
-export function readTyped(name: FieldName, text: string, fieldUnit: FieldUnit): Typed {
-  const { label, low, high } = FIELDS[name];
+export function readTyped(name: FieldName, text: string, fieldUnit: FieldUnit, style: Style): Typed {
+  const { low, high } = FIELDS[name];
+  const label = ROOM_FIELD_TEXTS[style.language][name];
+  const said = ROOM_TEXTS[style.language];
   const plain = text.trim().replace(/^[−–]/, '-').replace(',', '.');
-  if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain)) return { problem: `${label}: “${text.trim()}” is not a number. Write one such as ${plainText((low + high) / 2, fieldUnit)}.` };
+  if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain)) return { problem: said.noNumber(label, text.trim(), inputText((low + high) / 2, fieldUnit, style)) };
   const value = fieldUnit.toSi(Number(plain));
   // A bound converted to another unit and back may miss itself by a rounding.
   const slack = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
-  if (value < low - slack || value > high + slack) {
-    return { problem: `${label}: ${formatNumber(Number(plain), plain.split('.')[1]?.length ?? 0)} ${fieldUnit.symbol} is outside what can be computed, ${spokenText(low, fieldUnit)} to ${spokenText(high, fieldUnit)}.` };
-  }
-  return { value };
+  if (value >= low - slack && value <= high + slack) return { value };
+  const [lowest, highest] = [low, high].map((bound) => spoken(plainText(bound, fieldUnit), fieldUnit, style)) as [string, string];
+  return { problem: said.outside(label, spoken(plain, fieldUnit, style), lowest, highest) };
 }

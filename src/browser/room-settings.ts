@@ -1,4 +1,6 @@
 /** What a reader has set, and the same as text after the # of an address: `elevation=1600m&temperature=18C&humidity=97`. */
+import type { Style } from '../tables/display.ts';
+import { ROOM_FIELD_TEXTS, ROOM_TEXTS } from '../texts/index.ts';
 import { FIELD_NAMES, FIELDS, plainText, readTyped, unitOf, type Field, type FieldName } from './room-fields.ts';
 
 export type Shape = 'cylinder' | 'sphere';
@@ -35,7 +37,7 @@ export interface AddressText {
 }
 
 /** Reads the text after #: `step-3`, `elevation=1600m&humidity=45`, `step-3&elevation=1600m`. */
-export function readAddress(hash: string): AddressText {
+export function readAddress(hash: string, style: Style): AddressText {
   const parts = decoded(hash.replace(/^#/, '')).split('&').filter((part) => part !== '');
   const anchor = parts.find((part) => !part.includes('=')) ?? '';
   const given = parts.filter((part) => part.includes('='));
@@ -49,10 +51,10 @@ export function readAddress(hash: string): AddressText {
     if (name === 'shape' && (text === 'cylinder' || text === 'sphere')) shape = text;
     else if (name === 'units' && (text === 'customary' || text === 'metric')) customary = text === 'customary';
     else if (isField(name)) {
-      const read = readWritten(name, text);
+      const read = readWritten(name, text, style);
       if ('value' in read) values[name] = read.value;
       else problems.push(read.problem);
-    } else problems.push(`The address says ${name}=${text}, which means nothing here.`);
+    } else problems.push(ROOM_TEXTS[style.language].meansNothing(`${name}=${text}`));
   }
   // Elevation and station pressure say the same thing: the measured one counts.
   if (values.pressure !== undefined) delete values.elevation;
@@ -61,11 +63,11 @@ export function readAddress(hash: string): AddressText {
 
 const isField = (name: string): name is FieldName => Object.hasOwn(FIELDS, name);
 
-function readWritten(name: FieldName, text: string): ReturnType<typeof readTyped> {
+function readWritten(name: FieldName, text: string, style: Style): ReturnType<typeof readTyped> {
   const [, number = '', written = ''] = /^([-+−]?[\d.,]+)\s*(.*)$/.exec(text) ?? [];
   const units: Field['units'] = FIELDS[name].units;
   const unit = written === '' || written === '%' ? units[0] : units.find((one) => one?.written === written || one?.symbol === written);
-  return unit === undefined ? { problem: `${FIELDS[name].label}: “${text}” has no unit known here. Write one such as ${plainText(FIELDS[name].high, units[0])}${units[0].written}.` } : readTyped(name, number === '' ? text : number, unit);
+  return unit === undefined ? { problem: ROOM_TEXTS[style.language].noUnit(ROOM_FIELD_TEXTS[style.language][name], text, `${plainText(FIELDS[name].high, units[0])}${units[0].written}`) } : readTyped(name, number === '' ? text : number, unit, style);
 }
 
 function decoded(text: string): string {

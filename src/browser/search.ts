@@ -1,11 +1,13 @@
 /** Finds as you type. The page lists everything without this script; it adds the field, from which arrow keys lead through what was found. */
 import MiniSearch, { type AsPlainObject } from 'minisearch';
 import { INDEX_NAME, INDEX_OPTIONS, SEARCH_OPTIONS, type SearchDocument } from '../exports/search-options.ts';
+import { languageOfPage } from './page-language.ts';
+import { FOUND_TEXTS } from '../texts/index.ts';
 import { moveAmong } from './search-keys.ts';
 
 type Found = Pick<SearchDocument, 'kind' | 'title' | 'place' | 'path'>;
 
-const KINDS: Record<SearchDocument['kind'], string> = { kit: 'Kit', table: 'Numbers', question: 'Question', hazard: 'Hazard', source: 'Source' };
+const SAID = FOUND_TEXTS[languageOfPage()];
 /** More than this nobody reads through. */
 const MOST_SHOWN = 30;
 
@@ -69,8 +71,8 @@ function search(index: MiniSearch<SearchDocument>, words: string): Found[] {
 }
 
 function countText(count: number): string {
-  if (count === 0) return 'Nothing found';
-  return `${count} found${count > MOST_SHOWN ? `; the first ${MOST_SHOWN} are shown` : ''}`;
+  if (count === 0) return SAID.nothing;
+  return count > MOST_SHOWN ? SAID.first(count, MOST_SHOWN) : SAID.count(count);
 }
 
 function itemOf({ kind, title, place: where, path }: Found, root: string): HTMLElement {
@@ -81,7 +83,7 @@ function itemOf({ kind, title, place: where, path }: Found, root: string): HTMLE
   link.textContent = title;
   const about = document.createElement('span');
   about.className = 'aside';
-  about.textContent = ` ${KINDS[kind]}${where === '' ? '' : ` · ${where}`}`;
+  about.textContent = ` ${SAID.kinds[kind]}${where === '' ? '' : ` · ${where}`}`;
   link.append(about);
   item.append(link);
   return item;

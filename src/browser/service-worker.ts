@@ -4,10 +4,13 @@
  * styles and scripts from that edition alone.
  */
 import type { Edition, KeepAnswer, KeepRequest } from '../exports/offline-edition.ts';
+import { NOT_HERE_TEXTS, type Language } from '../texts/index.ts';
 import { storeOf } from './offline-store.ts';
 
 /** Put in by the build. */
 declare const EDITION: Edition;
+/** Of the site. */
+declare const LANGUAGE: Language;
 
 /** The part of a service worker's surroundings that is used here; the page's own type library does not know it. */
 interface Lasting extends Event {
@@ -124,6 +127,7 @@ function kitOf(path: string): string | undefined {
 function notHere(path: string): Response {
   const folder = `${path}/`;
   if (`${folder}index.html` in EDITION.shell || folder in EDITION.kits) return Response.redirect(new URL(folder, root).href);
-  const text = `<!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>Not on this device</title><h1>Not on this device</h1><p>There is no network, and this page was not opened here before. <a href="${root}index.html">Kits</a></p></html>`;
+  const { title, words, kits } = NOT_HERE_TEXTS[LANGUAGE];
+  const text = `<!doctype html><html lang="${LANGUAGE}"><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${title}</title><h1>${title}</h1><p>${words} <a href="${root}index.html">${kits}</a></p></html>`;
   return new Response(text, { status: 503, headers: { 'content-type': 'text/html; charset=utf-8' } });
 }

@@ -1,8 +1,9 @@
 /** The reader's room: what the control says, the address or the device remembers, is what a page is computed for. */
 import { computedFor } from '../sheets/conditions-text.ts';
 import { readLive, type Live } from '../sheets/html/live.ts';
-import { NUMBER_STYLES, type NumberStyle } from '../tables/display.ts';
+import { STYLES, type Style } from '../tables/display.ts';
 import type { Conditions } from '../tables/conditions.ts';
+import { ROOM_TEXTS, scriptName } from '../texts/index.ts';
 import { keep, kept } from './kept.ts';
 import { isNotThere, simulations } from './later.ts';
 import { printInMargins } from './print-margins.ts';
@@ -15,7 +16,6 @@ import { isOwnRoom, NOTHING_SET, readAddress, writeAddress, writeSettings, type 
 const WARM_ROUNDS = 3;
 /** A page that does not answer for longer than this feels held up, ms: W3C, Long Tasks. */
 const SLICE = 50;
-const MORE = 'reader-more.js';
 const script = document.currentScript instanceof HTMLScriptElement ? document.currentScript.src : '';
 
 /** What a page is made of, as far as it follows from the room; `onChoice` puts other conditions of its own in place of the page's. */
@@ -38,19 +38,22 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
   let settings = NOTHING_SET;
   let drawn: { settings: RoomSettings; conditions: Conditions } = { settings, conditions: live.conditions };
   let run = 0;
-  const control = roomControl(root, () => live.conditions, { onSettings: (wanted) => apply(wanted), onReset: () => apply({ ...NOTHING_SET, customary: settings.customary }, { all: true }) });
+  const own = STYLES[live.language];
+  const said = ROOM_TEXTS[live.language];
+  const more = scriptName('reader-more', live.language);
+  const control = roomControl(root, () => live.conditions, own, { onSettings: (wanted) => apply(wanted), onReset: () => apply({ ...NOTHING_SET, customary: settings.customary }, { all: true }) });
   const pieces = piecesOf((chosen) => {
     live = chosen;
     apply(settings, { all: true });
   });
 
-  const { anchor, settings: fromAddress, problems } = readAddress(location.hash);
-  const wanted = fromAddress ?? readAddress(kept()).settings;
+  const { anchor, settings: fromAddress, problems } = readAddress(location.hash, own);
+  const wanted = fromAddress ?? readAddress(kept(), own).settings;
   if (wanted === undefined) control.show(settings, live.conditions, true);
   else apply(wanted, { all: true, isSilent: fromAddress !== undefined });
   if (problems.length > 0) {
     root.setAttribute('open', '');
-    control.say(`${problems.join(' ')} The page keeps its last numbers.`, true);
+    control.say(`${problems.join(' ')} ${said.keepsLast}`, true);
   }
   if (anchor !== '' && location.hash !== `#${anchor}`) document.getElementById(anchor)?.scrollIntoView();
   addEventListener('hashchange', follow);
@@ -60,7 +63,7 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
 
   /** While the reader looks for the right box: the same numbers computed once more for nothing, so that the browser has made fast code of them by the time they are wanted. */
   async function warm(): Promise<void> {
-    const style: NumberStyle = { ...(NUMBER_STYLES[live.language] ?? NUMBER_STYLES['en']!), customary: settings.customary };
+    const style: Style = { ...own, customary: settings.customary };
     const at = settings;
     for (let round = 0; round < WARM_ROUNDS; round++) {
       const conditions = { ...conditionsFor(live, settings) };
@@ -73,7 +76,7 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
         } catch (error) {
           if (isNotThere(error)) {
             piece.isSlow = true;
-            void simulations(new URL(MORE, script || location.href).href);
+            void simulations(new URL(more, script || location.href).href);
           } else if (!(error instanceof RangeError)) throw error;
         }
       }
@@ -84,11 +87,11 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
   function apply(wantedSettings: RoomSettings, { all = false, isSilent = false } = {}): void {
     const started = performance.now();
     const conditions = conditionsFor(live, wantedSettings);
-    const style: NumberStyle = { ...(NUMBER_STYLES[live.language] ?? NUMBER_STYLES['en']!), customary: wantedSettings.customary };
-    const own = ++run;
+    const style: Style = { ...own, customary: wantedSettings.customary };
+    const turn = ++run;
     const slow: Piece[] = [];
     const unseen = new Set(pieces.filter(({ place }) => place !== undefined && !isNear(place)));
-    const refused: string[] = [];
+    const refused = new Set<string>();
     root.dataset['state'] = 'drawing';
     const draw = (piece: Piece): void => {
       try {
@@ -97,7 +100,7 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
         if (isNotThere(error)) {
           piece.isSlow = true;
           slow.push(piece);
-        } else if (error instanceof RangeError) refused.push(error.message);
+        } else if (error instanceof RangeError) refused.add(said.someKeepLast);
         else throw error;
       }
     };
@@ -110,20 +113,20 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
     document.documentElement.classList.toggle('in-your-room', !isOwnRoom(settings));
     const end = (): void => {
       root.dataset['state'] = 'drawn';
-      control.say(refused.length === 0 ? `${line}.` : `Some of this page keeps its last numbers: ${[...new Set(refused)].join('; ')}.`, refused.length > 0);
+      control.say(refused.size === 0 ? `${line}.` : [...refused].join(' '), refused.size > 0);
       performance.measure('room-all', { start: started });
     };
     performance.measure('room', { start: started });
     // The device's memory and the address take longer than many a table: after what is to be seen.
     setTimeout(() => {
-      if (own !== run) return;
+      if (turn !== run) return;
       remember(isSilent);
-      void finish([...unseen].filter(({ isSlow }) => !isSlow), slow, draw, () => own === run, refused, end);
+      void finish([...unseen].filter(({ isSlow }) => !isSlow), slow, draw, () => turn === run, refused, end);
     });
   }
 
   /** Draws what is out of sight and then what takes simulations, as long as nothing newer is wanted. */
-  async function finish(unseen: readonly Piece[], slow: Piece[], draw: (piece: Piece) => void, isWanted: () => boolean, refused: string[], end: () => void): Promise<void> {
+  async function finish(unseen: readonly Piece[], slow: Piece[], draw: (piece: Piece) => void, isWanted: () => boolean, refused: Set<string>, end: () => void): Promise<void> {
     let since = performance.now();
     for (const piece of unseen) {
       if (performance.now() - since > SLICE) {
@@ -134,8 +137,8 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
       draw(piece);
     }
     const todo = [...slow];
-    if (todo.length > 0 && !(await simulations(new URL(MORE, script || location.href).href))) {
-      refused.push(`${MORE} could not be loaded`);
+    if (todo.length > 0 && !(await simulations(new URL(more, script || location.href).href))) {
+      refused.add(said.notLoaded(more));
       todo.length = 0;
     }
     for (const piece of todo) {
@@ -149,7 +152,7 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
   /** On the device, unless it came from somebody's address and nothing was changed; and in the address. */
   function remember(isSilent: boolean): void {
     if (!isSilent) keep(writeSettings(settings));
-    const { anchor: at } = readAddress(location.hash);
+    const { anchor: at } = readAddress(location.hash, own);
     const hash = writeAddress(at, settings);
     if (hash === location.hash || hash === '' && location.hash === '') return;
     try {
@@ -161,7 +164,7 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
 
   /** A link to a step keeps the room; an address typed or pasted brings another. */
   function follow(): void {
-    const { anchor: at, settings: given } = readAddress(location.hash);
+    const { anchor: at, settings: given } = readAddress(location.hash, own);
     if (given === undefined) remember(true);
     else if (writeSettings(given) !== writeSettings(drawn.settings)) apply(given, { all: true, isSilent: true });
     if (at !== '') document.getElementById(at)?.scrollIntoView();
@@ -171,6 +174,6 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
   function carry(event: Event): void {
     const link = event.target instanceof Element ? event.target.closest<HTMLAnchorElement>('a[href]') : null;
     if (link === null || link.origin !== location.origin && link.protocol !== 'file:' || link.pathname === location.pathname || !link.pathname.endsWith('.html')) return;
-    link.hash = writeAddress(readAddress(link.hash).anchor, settings);
+    link.hash = writeAddress(readAddress(link.hash, own).anchor, settings);
   }
 }

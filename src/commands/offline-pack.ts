@@ -8,6 +8,8 @@ import { atomFeed, digestOf, KIT_LIST, kitArchive, licenseAddress, oneFile, publ
 import { kitPath } from '../layouts/links.ts';
 import { permanentAddress } from '../layouts/print.ts';
 import type { Book, KitView } from '../sheets/index.ts';
+import { FILE_TEXTS, FRAME_TEXTS, SAFETY_TEXTS, scriptName, type Language } from '../texts/index.ts';
+import { languagesOf, textsOf } from './scripts.ts';
 
 /** A finished folder: addresses relative, fonts as they stay. */
 export interface PackedFolder {
@@ -37,8 +39,9 @@ export async function publish(book: Book, root: string, folder: string): Promise
     await writeFile(join(folder, 'feed.xml'), atomFeed(book, site, (kit) => `${site}${kitPath(kit).slice(1)}`));
   }
   await writeFile(join(folder, 'manifest.webmanifest'), webManifest(book));
-  await bundle(root, folder, 'offline', {});
-  await bundle(root, folder, 'service-worker', { EDITION: JSON.stringify(await editionOf(book, folder)) });
+  for (const language of languagesOf(book)) await bundle(root, join(folder, scriptName('offline', language)), 'offline', language, {});
+  const edition = JSON.stringify(await editionOf(book, folder));
+  await bundle(root, join(folder, 'service-worker.js'), 'service-worker', book.language, { EDITION: edition, LANGUAGE: JSON.stringify(book.language) });
 }
 
 type Reader = (path: string) => Uint8Array | undefined;
@@ -56,15 +59,18 @@ function reader(folder: string): Reader {
 
 function kitInOneFile(book: Book, kit: KitView, { folder, teachers }: PackedFolder, read: Reader): string {
   const here = kitPath(kit, 'booklet');
+  const { language } = kit;
+  const frame = FRAME_TEXTS[language];
+  const title = FILE_TEXTS[language].inOneFile(kit.title);
   return oneFile(readFileSync(join(folder, here, 'index.html'), 'utf8'), {
     read: (address) => read(posix.join(here, address)),
     absolute: (address) => {
       const page = teachers ? undefined : permanentAddress(book, here);
       return page === undefined ? undefined : new URL(address, page).href;
     },
-    title: `${kit.draft ? 'Draft. ' : ''}In one file: ${kit.title} · ${book.school}${teachers ? ' · Teachers’ edition' : ''}`,
-    without: ['offline.js'],
-    needs: { 'reader.js': 'reader-more.js' },
+    title: `${kit.draft ? frame.draft(title) : title} · ${book.school}${teachers ? ` · ${frame.teachersEdition}` : ''}`,
+    without: [scriptName('offline', language)],
+    needs: { [scriptName('reader', language)]: scriptName('reader-more', language) },
   });
 }
 
@@ -83,7 +89,8 @@ async function filesOfKit(book: Book, kit: KitView, packed: PackedFolder, page: 
 
 function licenseText(book: Book, kit: KitView): string {
   const address = permanentAddress(book, kitPath(kit));
-  return [`${kit.title}, ${kit.draft ? 'draft' : `edition ${kit.version}`}`, book.school, address, '', `License: ${book.license}`, licenseAddress(book.license)]
+  const safety = SAFETY_TEXTS[kit.language];
+  return [`${kit.title}, ${kit.draft ? safety.draft : safety.edition(kit.version)}`, book.school, address, '', FILE_TEXTS[kit.language].license(book.license), licenseAddress(book.license)]
     .filter((line) => line !== undefined)
     .join('\n')
     .concat('\n');
@@ -156,10 +163,11 @@ async function filesBelow(folder: string): Promise<string[]> {
     .sort();
 }
 
-async function bundle(root: string, folder: string, name: string, define: Record<string, string>): Promise<void> {
+async function bundle(root: string, outfile: string, name: string, language: Language, define: Record<string, string>): Promise<void> {
   await build({
     entryPoints: [join(root, 'src', 'browser', `${name}.ts`)],
-    outfile: join(folder, `${name}.js`),
+    outfile,
+    plugins: [textsOf(language)],
     bundle: true,
     format: 'iife',
     target: 'es2020',

@@ -3,6 +3,8 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build, type BuildOptions, type Plugin } from 'esbuild';
 import { NOT_THERE } from '../browser/later.ts';
+import type { Book } from '../sheets/index.ts';
+import { scriptName, type Language } from '../texts/index.ts';
 
 /** Entry files in src/browser. Classic scripts, since a browser loads no module from a disk. */
 const SCRIPTS = ['board', 'search', 'reader-more', 'readings'];
@@ -38,33 +40,47 @@ const simulationsElsewhere: Plugin = {
   },
 };
 
-/** Modules of the table kinds, and in them how each is computed: the pages say it, and it is the same in every room. */
+/** Modules of the table kinds, and in them the formula by which each is computed: the pages show it, and it is the same in every room. */
 const TABLE_KINDS = /[\\/]src[\\/]tables[\\/]kinds[\\/][\w-]+\.ts$/;
-const METHOD = /^  method: \{\n[\s\S]*?^  \},$/m;
+const FORMULA = /^  formula: .*$/m;
 
-/** Leaves the words on methods out. */
-const withoutMethods: Plugin = {
-  name: 'without-methods',
+/** Leaves the formulas out. */
+const withoutFormulas: Plugin = {
+  name: 'without-formulas',
   setup: ({ onLoad }) => {
-    onLoad({ filter: TABLE_KINDS }, async ({ path }) => ({ contents: (await readFile(path, 'utf8')).replace(METHOD, "  method: { formula: '', words: '' },"), loader: 'ts' }));
+    onLoad({ filter: TABLE_KINDS }, async ({ path }) => ({ contents: (await readFile(path, 'utf8')).replace(FORMULA, "  formula: () => '',"), loader: 'ts' }));
   },
 };
 
-/** Writes NAME.js into the public folder for each script. */
-export async function bundleScripts(root: string, folder: string): Promise<void> {
-  await build(options(root, folder, SCRIPTS));
-  await build({ ...options(root, folder, LEAN_SCRIPTS), ...LEAN });
+/** Puts the texts of one language in the place of all: a page is in one. */
+export const textsOf = (language: Language): Plugin => ({
+  name: 'texts-of-one-language',
+  setup: ({ onResolve }) => {
+    onResolve({ filter: /^\.\/[a-z]{2}\.ts$/ }, ({ resolveDir }) => (/[\\/]src[\\/]texts$/.test(resolveDir) ? { path: join(resolveDir, `${language}.ts`) } : undefined));
+  },
+});
+
+/** The languages that a book's pages are in, the site's own first. */
+export const languagesOf = ({ language, kits }: Book): readonly Language[] => [...new Set([language, ...kits.map((kit) => kit.language)])];
+
+/** Writes each script into the public folder, once for each language: reader.js, reader-es.js. */
+export async function bundleScripts(root: string, folder: string, languages: readonly Language[]): Promise<void> {
+  for (const language of languages) {
+    await build({ ...options(root, folder, language, SCRIPTS), plugins: [textsOf(language)] });
+    await build({ ...options(root, folder, language, LEAN_SCRIPTS), plugins: leanIn(language) });
+  }
 }
 
 /** Puts the teachers' reader.js in place of the public one. */
-export async function bundleTeachersScripts(root: string, folder: string): Promise<void> {
-  await build({ ...options(root, folder, ['reader-teachers']), ...LEAN, entryNames: 'reader' });
+export async function bundleTeachersScripts(root: string, folder: string, languages: readonly Language[]): Promise<void> {
+  for (const language of languages) await build({ ...options(root, folder, language, ['reader-teachers'], 'reader'), plugins: leanIn(language) });
 }
 
-const LEAN: BuildOptions = { plugins: [simulationsElsewhere, withoutMethods] };
+const leanIn = (language: Language): Plugin[] => [simulationsElsewhere, withoutFormulas, textsOf(language)];
 
-const options = (root: string, folder: string, names: readonly string[]): BuildOptions => ({
-  entryPoints: names.map((name) => join(root, 'src', 'browser', `${name}.ts`)),
+/** @param as what the script is called, where not like its source */
+const options = (root: string, folder: string, language: Language, names: readonly string[], as?: string): BuildOptions => ({
+  entryPoints: Object.fromEntries(names.map((name) => [scriptName(as ?? name, language).replace(/\.js$/, ''), join(root, 'src', 'browser', `${name}.ts`)])),
   outdir: folder,
   bundle: true,
   format: 'iife',

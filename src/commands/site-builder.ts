@@ -10,7 +10,7 @@ import type { Folders } from './folders.ts';
 import { addPage, leanFonts, type Shown } from './lean-fonts.ts';
 import { packKits, publish } from './offline-pack.ts';
 import { UsageError } from './run-command.ts';
-import { bundleScripts, bundleTeachersScripts } from './scripts.ts';
+import { bundleScripts, bundleTeachersScripts, languagesOf } from './scripts.ts';
 
 /** Says that a folder was made here and may be replaced. */
 const MARK = 'build.json';
@@ -37,10 +37,10 @@ export async function buildSite(book: Book, { root, content, site, teachers }: F
     process.chdir(root);
     (globalThis as { lapsebook?: Book }).lapsebook = book;
     await build({ root, outDir: made, cacheDir: join(workshop, 'cache'), logLevel: 'error', site: book.address });
-    await bundleScripts(root, made);
+    await bundleScripts(root, made, languagesOf(book));
     const pack = join(workshop, TEACHERS);
     await divide(made, pack);
-    await bundleTeachersScripts(root, pack);
+    await bundleTeachersScripts(root, pack, languagesOf(book));
     let pages = 0;
     for (const folder of [made, pack]) pages += await finish(folder);
     for (const folder of [made, pack]) await packKits(book, { folder, teachers: folder === pack, content });

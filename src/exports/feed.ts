@@ -1,5 +1,6 @@
 /** What changed in the kits, newest first: Atom, RFC 4287. Its dates are those that the kits state, never that of a build. */
 import type { Book, KitView } from '../sheets/index.ts';
+import { FILE_TEXTS, FRAME_TEXTS, type Language } from '../texts/index.ts';
 import { element, escapeXml, XML_HEAD } from './xml.ts';
 
 interface Entry {
@@ -18,14 +19,14 @@ export function atomFeed(book: Book, root: string, addressOf: (kit: KitView) => 
   const first = entries[0]?.date;
   return [
     `${XML_HEAD}<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${escapeXml(book.language)}">`,
-    element('title', `Kits of ${book.school}`),
+    element('title', FRAME_TEXTS[book.language].kitsOf(book.school)),
     element('id', root),
     `<link href="${escapeXml(root)}"/>`,
     `<link rel="self" href="${escapeXml(`${root}feed.xml`)}"/>`,
     element('updated', instant(first ?? NO_DATE)),
     `<author>${element('name', book.school)}</author>`,
     element('rights', book.license),
-    ...entries.map((entry) => entryXml(entry, addressOf(entry.kit))),
+    ...entries.map((entry) => entryXml(entry, addressOf(entry.kit), book.language)),
     '</feed>\n',
   ].join('\n');
 }
@@ -47,10 +48,11 @@ function entriesOf(book: Book): Entry[] {
   return [...found].sort(([keyA, a], [keyB, b]) => (a.date === b.date ? (keyA < keyB ? -1 : 1) : a.date < b.date ? 1 : -1)).map(([, entry]) => entry);
 }
 
-function entryXml({ kit, version, date, text }: Entry, address: string): string {
+function entryXml({ kit, version, date, text }: Entry, address: string, siteLanguage: Language): string {
+  const title = `${kit.title} ${version}`;
   return [
-    '<entry>',
-    element('title', `${kit.title} ${version}${kit.draft ? ' (draft)' : ''}`),
+    kit.language === siteLanguage ? '<entry>' : `<entry xml:lang="${kit.language}">`,
+    element('title', kit.draft ? FILE_TEXTS[kit.language].draftOf(title) : title),
     element('id', `${address}#version-${version}`),
     `<link href="${escapeXml(address)}"/>`,
     element('updated', instant(date)),

@@ -1,6 +1,7 @@
 /** A kit as machines read it: schema.org LearningResource, written as JSON-LD. */
 import type { LearningResource, WithContext } from 'schema-dts';
 import type { Book, KitView } from '../sheets/index.ts';
+import { FILE_TEXTS } from '../texts/index.ts';
 import { licenseAddress } from './license.ts';
 import { plainText } from './plain-text.ts';
 
@@ -10,7 +11,10 @@ export interface KitPlaces {
   readonly sheets: readonly { readonly name: string; readonly about: string; readonly address: string }[];
   readonly files: readonly { readonly name: string; readonly format: string; readonly address: string }[];
   /** The edition that came before this one. */
-  readonly basedOn?: string;
+  readonly basedOn?: string | undefined;
+  /** The kit that this one translates, and those that translate it. */
+  readonly translationOf?: string | undefined;
+  readonly translations?: readonly string[];
 }
 
 /** What the pages offer to readers, by the words of the schema.org accessibility vocabulary. */
@@ -23,6 +27,7 @@ const ACCESS = {
 
 /** The kit's own description of itself; dates only where it is published. */
 export function learningResource(book: Book, kit: KitView, places: KitPlaces): WithContext<LearningResource> {
+  const said = FILE_TEXTS[kit.language];
   const school = { '@type': 'EducationalOrganization', name: book.school } as const;
   const published = kit.draft ? undefined : kit.changes.find(({ version }) => version === kit.version)?.date;
   const license = licenseAddress(book.license) ?? ({ '@type': 'CreativeWork', name: book.license } as const);
@@ -33,12 +38,14 @@ export function learningResource(book: Book, kit: KitView, places: KitPlaces): W
     url: places.kit,
     name: kit.title,
     description: kit.summary,
-    inLanguage: book.language,
+    inLanguage: kit.language,
     version: kit.version,
     creativeWorkStatus: kit.draft ? 'Draft' : 'Published',
     ...(published === undefined ? {} : { datePublished: published }),
     ...(places.basedOn === undefined ? {} : { isBasedOn: places.basedOn }),
-    learningResourceType: ['demonstration', 'lesson plan'],
+    ...(places.translationOf === undefined ? {} : { translationOfWork: { '@type': 'LearningResource', '@id': places.translationOf } as const }),
+    ...(places.translations === undefined || places.translations.length === 0 ? {} : { workTranslation: places.translations.map((address) => ({ '@type': 'LearningResource', '@id': address }) as const) }),
+    learningResourceType: [said.demonstration, said.lessonPlan],
     educationalLevel: kit.level,
     typicalAgeRange: kit.ages.replace(/\s*[–—]\s*/g, '-'),
     timeRequired: `PT${kit.minutes}M`,

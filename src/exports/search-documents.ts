@@ -1,5 +1,6 @@
 /** What can be found in a book: kits, tables, questions without their answers, hazards, sources. */
 import type { Book, KitView } from '../sheets/index.ts';
+import { SEARCH_TEXTS, type Language } from '../texts/index.ts';
 import { plainText } from './plain-text.ts';
 import type { SearchDocument } from './search-options.ts';
 
@@ -11,15 +12,16 @@ export type KitPath = (kit: KitView, sheet?: string) => string;
 
 /** Everything that can be found, in the order of the book. */
 export function searchDocuments(book: Book, pathOf: KitPath): SearchDocument[] {
-  const found: Omit<SearchDocument, 'id'>[] = [...book.kits.flatMap((kit) => ofKit(kit, pathOf)), ...ofBook(book)];
+  const found: Omit<SearchDocument, 'id'>[] = [...book.kits.flatMap((kit) => ofKit(kit, pathOf, book.language)), ...ofBook(book)];
   return found.map((document, id) => ({ id, ...document }));
 }
 
-function ofKit(kit: KitView, pathOf: KitPath): Omit<SearchDocument, 'id'>[] {
+function ofKit(kit: KitView, pathOf: KitPath, language: Language): Omit<SearchDocument, 'id'>[] {
+  const said = SEARCH_TEXTS[language];
   const page = (sheet: string, anchor = ''): string => `${pathOf(kit, sheet).slice(1)}index.html${anchor}`;
-  const place = kit.draft ? `${kit.title} (draft)` : `${kit.title} ${kit.version}`;
+  const place = kit.draft ? said.draftOf(kit.title) : `${kit.title} ${kit.version}`;
   return [
-    { kind: 'kit', title: kit.title, text: [kit.summary, ...kit.objectives.map(({ text }) => text), ...kit.standards.map(({ code }) => code)].join(' '), place: kit.draft ? 'Draft' : kit.version, path: page('') },
+    { kind: 'kit', title: kit.title, text: [kit.summary, ...kit.objectives.map(({ text }) => text), ...kit.standards.map(({ code }) => code)].join(' '), place: kit.draft ? said.draft : kit.version, path: page('') },
     ...kit.tables.map(({ id, sheet, title }): Omit<SearchDocument, 'id'> => ({ kind: 'table', title, text: '', place, path: page('numbers', `#table-${sheet}-${id}`) })),
     ...kit.questions.map(({ id, stem }): Omit<SearchDocument, 'id'> => ({ kind: 'question', title: shortened(plainText(stem)), text: plainText(stem), place, path: page('questions', `#question-${id}`) })),
   ];
@@ -27,7 +29,7 @@ function ofKit(kit: KitView, pathOf: KitPath): Omit<SearchDocument, 'id'>[] {
 
 function ofBook({ hazards, sources }: Book): Omit<SearchDocument, 'id'>[] {
   return [
-    ...hazards.map(({ id, title, signal, html }): Omit<SearchDocument, 'id'> => ({ kind: 'hazard', title, text: plainText(html), place: signal, path: `safety/index.html#hazard-${id}` })),
+    ...hazards.map(({ id, title, signalWord, html }): Omit<SearchDocument, 'id'> => ({ kind: 'hazard', title, text: plainText(html), place: signalWord, path: `safety/index.html#hazard-${id}` })),
     ...sources.map(({ id, html }): Omit<SearchDocument, 'id'> => ({ kind: 'source', title: plainText(html), text: '', place: '', path: `sources/index.html#source-${id}` })),
   ];
 }

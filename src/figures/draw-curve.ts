@@ -1,5 +1,6 @@
 /** A figure of curves over one axis, labelled at the curves themselves. */
 import type { Curve, Series } from './curve.ts';
+import type { Style } from '../tables/display.ts';
 import { drawing, extent, linear, lineAt, pathData, round, spread, textAt, textWidth, ticks, tickText, wholeTicks } from './svg.ts';
 
 const WIDTH = 640;
@@ -32,7 +33,7 @@ const broken = (label: string): string[] => {
  * @returns an `<svg>` with title and description, axes with units, curves told apart by dashes as well as by color
  * @throws RangeError where a series is empty or holds a value that is not finite
  */
-export const renderCurve = (curve: Curve): string => {
+export const renderCurve = (curve: Curve, style: Style): string => {
   for (const { label, points: own } of curve.series) if (own.length === 0) throw new RangeError(`The curve "${label}" has no points.`);
   const points = curve.series.flatMap((series) => series.points);
   const xDomain = curve.x.range ?? extent(points.map(([x]) => x));
@@ -40,14 +41,14 @@ export const renderCurve = (curve: Curve): string => {
   const labels = curve.series.map((series) => broken(series.label));
   const gutter = Math.max(...labels.flat().map((line) => textWidth(line, LABEL))) + 16;
   const yTicks = ticks(yDomain, 5);
-  const left = Math.max(...yTicks.map((tick) => textWidth(tickText(tick), LABEL))) + 14;
+  const left = Math.max(...yTicks.map((tick) => textWidth(tickText(tick, style), LABEL))) + 14;
   const right = WIDTH - gutter;
   const x = linear(xDomain, [left, right]);
   const y = linear(yDomain, [HEIGHT - BOTTOM, TOP]);
 
-  const yAxis = yTicks.map((tick) => lineAt('grid', left, y(tick), right, y(tick)) + textAt(left - 8, y(tick) + 4.5, tickText(tick), { anchor: 'end' })).join('');
+  const yAxis = yTicks.map((tick) => lineAt('grid', left, y(tick), right, y(tick)) + textAt(left - 8, y(tick) + 4.5, tickText(tick, style), { anchor: 'end' })).join('');
   const xAxis = ticks(xDomain, 7)
-    .map((tick) => lineAt('axis', x(tick), HEIGHT - BOTTOM, x(tick), HEIGHT - BOTTOM + 5) + textAt(x(tick), HEIGHT - BOTTOM + 19, tickText(tick), { anchor: 'middle' }))
+    .map((tick) => lineAt('axis', x(tick), HEIGHT - BOTTOM, x(tick), HEIGHT - BOTTOM + 5) + textAt(x(tick), HEIGHT - BOTTOM + 19, tickText(tick, style), { anchor: 'middle' }))
     .join('');
   const names =
     textAt(0, 14, withUnit(curve.y.label, curve.y.unit), { bold: true }) +

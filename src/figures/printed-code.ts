@@ -1,5 +1,6 @@
 /** A printed code that leads from a sheet of paper back to its page: a QR code, ISO/IEC 18004:2015. Pure: drawn at build and again in the browser. */
 import { encode } from 'uqr';
+import { CODE_TEXTS, type Language } from '../texts/index.ts';
 import { escape } from './svg.ts';
 
 /** Light modules that must stand around the code: ISO/IEC 18004:2015, section 6.3.8. */
@@ -23,20 +24,21 @@ const rowPath = (row: readonly boolean[], y: number): string => {
  * @returns SVG, black on white whatever the page's colors, one unit a module, with the quiet zone; readable with 15 % of it lost (level M)
  * @throws RangeError where the address is longer than a code can hold (2,331 bytes)
  */
-export const printedCode = (address: string): string => {
-  const found = drawn.get(address) ?? draw(address);
-  drawn.set(address, found);
+export const printedCode = (address: string, language: Language): string => {
+  const key = `${language} ${address}`;
+  const found = drawn.get(key) ?? draw(address, language);
+  drawn.set(key, found);
   return found;
 };
 
 /** Both editions of a sheet print one address, and choosing among the masks of a code takes longer than the rest of the page. */
 const drawn = new Map<string, string>();
 
-const draw = (address: string): string => {
+const draw = (address: string, language: Language): string => {
   const { data, size } = encode(address, { ecc: 'M', boostEcc: false, border: 0 });
   const side = size + 2 * QUIET;
   return (
-    `<svg class="code" viewBox="0 0 ${side} ${side}" role="img" aria-label="${escape(`Code of the address ${address}`)}" shape-rendering="crispEdges">` +
+    `<svg class="code" viewBox="0 0 ${side} ${side}" role="img" aria-label="${escape(CODE_TEXTS[language].of(address))}" shape-rendering="crispEdges">` +
     `<path d="M0 0h${side}v${side}H0z" fill="#fff"/><path d="${data.map(rowPath).join('')}" fill="#000"/></svg>`
   );
 };

@@ -1,5 +1,7 @@
 /** Readings against the model: gauge, thermometer and what is left, on one time axis. */
-import { drawing, extent, linear, lineAt, pathData, round, spread, textAt, ticks, tickText, wholeTicks, type Scale } from './svg.ts';
+import type { Style } from '../tables/display.ts';
+import { FIT_TEXTS } from '../texts/index.ts';
+import { drawing, extent, linear, lineAt, pathData, round, spread, tenths, textAt, ticks, tickText, wholeTicks, type Scale } from './svg.ts';
 
 /** One moment; in the units printed on the axes. */
 export interface ChartReading {
@@ -50,9 +52,8 @@ interface Panel {
   readonly zero?: boolean;
 }
 
-const signed = (value: number): string => value.toFixed(1).replace('-', '−');
-
-const panelsOf = ({ readings, expected }: ReadingsChart): Panel[] => {
+const panelsOf = ({ readings, expected }: ReadingsChart, { language }: Style): Panel[] => {
+  const said = FIT_TEXTS[language];
   const line = (of: (reading: ChartReading) => number | undefined): Line =>
     readings.flatMap((reading) => {
       const value = of(reading);
@@ -62,8 +63,8 @@ const panelsOf = ({ readings, expected }: ReadingsChart): Panel[] => {
   const thermometer = line((one) => one.thermometer);
   if (expected === true) {
     return [
-      { name: 'Gauge, kPa against the room', height: PANEL, curve: { points: gauge, label: 'model' } },
-      { name: 'Thermometer, °C', height: PANEL, curve: { points: thermometer, label: 'model' } },
+      { name: said.gaugePanel, height: PANEL, curve: { points: gauge, label: said.model } },
+      { name: said.thermometerPanel, height: PANEL, curve: { points: thermometer, label: said.model } },
     ];
   }
   const gaugeModel = line((one) => one.gaugeModel);
@@ -71,9 +72,9 @@ const panelsOf = ({ readings, expected }: ReadingsChart): Panel[] => {
   const left = line((one) => (one.model === undefined ? undefined : one.thermometer - one.model));
   const [gaugeBars, bars] = [readings.map((one) => one.gaugeBar), readings.map((one) => one.thermometerBar)];
   return [
-    { name: 'Gauge, kPa against the room', height: PANEL, dots: { points: gauge, bars: gaugeBars, label: 'readings' }, ...(gaugeModel.length > 1 ? { curve: { points: gaugeModel, label: 'model' } } : {}) },
-    { name: 'Thermometer, °C', height: PANEL, dots: { points: thermometer, bars, label: 'readings' }, ...(model.length > 1 ? { curve: { points: model, label: 'model' } } : {}) },
-    ...(left.length === 0 ? [] : [{ name: 'Thermometer: reading less model, K', height: LOW_PANEL, dots: { points: left, bars, label: 'left over' }, zero: true }]),
+    { name: said.gaugePanel, height: PANEL, dots: { points: gauge, bars: gaugeBars, label: said.readings }, ...(gaugeModel.length > 1 ? { curve: { points: gaugeModel, label: said.model } } : {}) },
+    { name: said.thermometerPanel, height: PANEL, dots: { points: thermometer, bars, label: said.readings }, ...(model.length > 1 ? { curve: { points: model, label: said.model } } : {}) },
+    ...(left.length === 0 ? [] : [{ name: said.residualPanel, height: LOW_PANEL, dots: { points: left, bars, label: said.leftOver }, zero: true }]),
   ];
 };
 
@@ -112,11 +113,11 @@ const labelsOf = (panel: Panel, top: number, y: Scale): string => {
   return named.map(({ text, className }, i) => textAt(RIGHT + 12, (places[i] ?? 0) + 4, text, { size: SIZE, className })).join('');
 };
 
-const panelAt = (panel: Panel, top: number, x: Scale): string => {
+const panelAt = (panel: Panel, top: number, x: Scale, style: Style): string => {
   const domain = domainOf(panel);
   const y = linear(domain, [top + panel.height, top]);
   const frame = ticks(domain, 4)
-    .map((tick) => lineAt('grid', LEFT, y(tick), RIGHT, y(tick)) + textAt(LEFT - 7, y(tick) + 4.5, tickText(tick), { anchor: 'end', size: SIZE }))
+    .map((tick) => lineAt('grid', LEFT, y(tick), RIGHT, y(tick)) + textAt(LEFT - 7, y(tick) + 4.5, tickText(tick, style), { anchor: 'end', size: SIZE }))
     .join('');
   const { dots, curve, zero } = panel;
   return (
@@ -129,13 +130,12 @@ const panelAt = (panel: Panel, top: number, x: Scale): string => {
   );
 };
 
-const describe = ({ readings, expected }: ReadingsChart): string => {
+const describe = ({ readings, expected }: ReadingsChart, style: Style): string => {
+  const said = FIT_TEXTS[style.language];
   const [coldest, warmest] = extent(readings.map(({ thermometer }) => thermometer));
   const [lowest, highest] = extent(readings.map(({ gauge }) => gauge));
-  const span = `The gauge goes between ${signed(lowest)} and ${signed(highest)} kPa against the room, the thermometer between ${signed(coldest)} and ${signed(warmest)} °C.`;
-  return expected === true
-    ? `${span} Both are the model's. The same values stand in the table.`
-    : `${readings.length} readings as dots with error bars, the model as a line. ${span} The same values stand in the table.`;
+  const span = said.span(tenths(lowest, style), tenths(highest, style), tenths(coldest, style), tenths(warmest, style));
+  return expected === true ? said.describeModel(span) : said.describeReadings(readings.length, span);
 };
 
 /**
@@ -143,8 +143,9 @@ const describe = ({ readings, expected }: ReadingsChart): string => {
  * @returns an `<svg>` with title and description, each curve labelled at its end
  * @throws RangeError without readings, or where a value is not finite
  */
-export const renderReadingsChart = (chart: ReadingsChart): string => {
-  const panels = panelsOf(chart);
+export const renderReadingsChart = (chart: ReadingsChart, style: Style): string => {
+  const said = FIT_TEXTS[style.language];
+  const panels = panelsOf(chart, style);
   const tops: number[] = [];
   let floor = 8;
   for (const { height } of panels) {
@@ -154,20 +155,20 @@ export const renderReadingsChart = (chart: ReadingsChart): string => {
   floor -= 14;
   const times = extent(chart.readings.map(({ time }) => time));
   const x = linear(times, [LEFT + 6, RIGHT]);
-  const closed = chart.closed === undefined ? '' : valveSpan(chart.closed, (tops[0] ?? 0) + 2, x);
+  const closed = chart.closed === undefined ? '' : valveSpan(chart.closed, (tops[0] ?? 0) + 2, x, said.leftAlone);
   const axis =
     lineAt('axis', LEFT, floor, RIGHT, floor) +
     ticks(times, 7)
-      .map((tick) => lineAt('axis', x(tick), floor, x(tick), floor + 5) + textAt(x(tick), floor + 19, tickText(tick), { anchor: 'middle', size: SIZE }))
+      .map((tick) => lineAt('axis', x(tick), floor, x(tick), floor + 5) + textAt(x(tick), floor + 19, tickText(tick, style), { anchor: 'middle', size: SIZE }))
       .join('') +
-    textAt(RIGHT, floor + 36, 'Time, s', { anchor: 'end', size: SIZE, bold: true });
+    textAt(RIGHT, floor + 36, said.timeAxis, { anchor: 'end', size: SIZE, bold: true });
   return drawing(
-    { id: chart.id, width: WIDTH, height: floor + 42, title: chart.title, description: describe(chart), className: 'plot readings-plot' },
-    panels.map((panel, i) => panelAt(panel, tops[i] ?? 0, x)).join('') + closed + axis,
+    { id: chart.id, width: WIDTH, height: floor + 42, title: chart.title, description: describe(chart, style), className: 'plot readings-plot' },
+    panels.map((panel, i) => panelAt(panel, tops[i] ?? 0, x, style)).join('') + closed + axis,
   );
 };
 
 /** A brace over the times with the valve closed. */
-const valveSpan = ({ from, to }: { readonly from: number; readonly to: number }, top: number, x: Scale): string =>
+const valveSpan = ({ from, to }: { readonly from: number; readonly to: number }, top: number, x: Scale, label: string): string =>
   `<path class="lead" d="M${round(x(from))} ${round(top + 7)}V${round(top)}H${round(x(to))}V${round(top + 7)}" fill="none" stroke="#5d7268" stroke-width="1"/>` +
-  textAt((x(from) + x(to)) / 2, top + 15, 'pump and valve left alone', { anchor: 'middle', size: 12, className: 'halo' });
+  textAt((x(from) + x(to)) / 2, top + 15, label, { anchor: 'middle', size: 12, className: 'halo' });

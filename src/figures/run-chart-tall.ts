@@ -1,4 +1,6 @@
 /** The run chart down the page, for narrow screens: time downward, gauge and thermometer as two narrow strips, steps beside them. */
+import type { Style } from '../tables/display.ts';
+import { RUN_TEXTS } from '../texts/index.ts';
 import { linked, movesAir, type PreparedRun } from './run.ts';
 import { drawing, extent, linear, lineAt, pathData, round, simplify, spread, textAt, textWidth, ticks, tickText, wholeTicks, type Scale } from './svg.ts';
 
@@ -11,10 +13,10 @@ const SIZE = 13;
 /** Distance of the steps' labels: a finger's target. */
 const PITCH = 26;
 
-const strip = (left: number, domain: readonly [number, number], name: string, unit: string, floor: number): { readonly x: Scale; readonly frame: string } => {
+const strip = (left: number, domain: readonly [number, number], name: string, unit: string, floor: number, style: Style): { readonly x: Scale; readonly frame: string } => {
   const x = linear(domain, [left, left + STRIP]);
   const frame =
-    domain.map((tick, index) => lineAt('grid', x(tick), TOP, x(tick), floor) + textAt(x(tick), TOP - 6, tickText(tick), { size: 11.5, anchor: index === 0 ? 'start' : 'end' })).join('') +
+    domain.map((tick, index) => lineAt('grid', x(tick), TOP, x(tick), floor) + textAt(x(tick), TOP - 6, tickText(tick, style), { size: 11.5, anchor: index === 0 ? 'start' : 'end' })).join('') +
     textAt(left, TOP - 32, name, { size: 11.5, bold: true }) +
     textAt(left, TOP - 20, unit, { size: 11.5 });
   return { x, frame };
@@ -39,6 +41,8 @@ const twoLines = (title: string, width: number): string[] => {
 /** The drawing for narrow screens. */
 export const tallRunChart = (run: PreparedRun): string => {
   const { time, gauge, thermometer } = run.series;
+  const { style } = run;
+  const said = RUN_TEXTS[style.language];
   const end = run.minutes * 60;
   const stepsLeft = MINUTES + 2 * (STRIP + GAP) + 6;
   const textLeft = stepsLeft + 20;
@@ -47,12 +51,12 @@ export const tallRunChart = (run: PreparedRun): string => {
   const length = Math.max(run.minutes * 13, (run.steps.length + 1) * pitch);
   const floor = TOP + length;
   const y = linear([0, end], [TOP, floor]);
-  const gaugeStrip = strip(MINUTES, wholeTicks(extent([...gauge, 0]), 2), 'Gauge', 'kPa', floor);
-  const warmStrip = strip(MINUTES + STRIP + GAP, wholeTicks(extent(run.gas ? [...thermometer, ...run.gas] : thermometer), 2), 'Thermometer', '°C', floor);
+  const gaugeStrip = strip(MINUTES, wholeTicks(extent([...gauge, 0]), 2), said.gauge, 'kPa', floor, style);
+  const warmStrip = strip(MINUTES + STRIP + GAP, wholeTicks(extent(run.gas ? [...thermometer, ...run.gas] : thermometer), 2), said.thermometer, '°C', floor, style);
   const places = spread(run.steps.map((step) => y(step.at) + 8), pitch, [TOP + 8, floor]);
 
   const minutes = ticks([0, run.minutes], 10)
-    .map((tick) => lineAt('grid', MINUTES - 5, y(tick * 60), stepsLeft, y(tick * 60)) + textAt(MINUTES - 8, y(tick * 60) + 4.5, tickText(tick), { anchor: 'end', size: 11.5 }))
+    .map((tick) => lineAt('grid', MINUTES - 5, y(tick * 60), stepsLeft, y(tick * 60)) + textAt(MINUTES - 8, y(tick * 60) + 4.5, tickText(tick, style), { anchor: 'end', size: 11.5 }))
     .join('');
   const steps = run.steps.map((step, index) => {
     const place = places[index] ?? 0;
@@ -73,5 +77,5 @@ export const tallRunChart = (run: PreparedRun): string => {
     (run.gas ? trace(time, run.gas, warmStrip.x, y, false, ' stroke-dasharray="1.5 3" stroke-linecap="round"') : '') +
     trace(time, thermometer, warmStrip.x, y, true) +
     steps.join('');
-  return drawing({ id: `${run.id}-tall`, width: WIDTH, height: floor + 30, title: 'The run, minute by minute, downward', description: run.description, className: 'run-tall', role: run.linkSteps ? 'group' : 'img' }, content);
+  return drawing({ id: `${run.id}-tall`, width: WIDTH, height: floor + 30, title: said.titleDownward, description: run.description, className: 'run-tall', role: run.linkSteps ? 'group' : 'img' }, content);
 };

@@ -1,4 +1,6 @@
 /** The run chart along the page: time from left to right, steps above, gauge and thermometer below. */
+import type { Style } from '../tables/display.ts';
+import { RUN_TEXTS } from '../texts/index.ts';
 import { linked, movesAir, type ChartStep, type PreparedRun } from './run.ts';
 import { drawing, extent, linear, lineAt, pathData, round, simplify, textAt, textWidth, ticks, tickText, wholeTicks, type Scale } from './svg.ts';
 
@@ -32,9 +34,9 @@ interface Panel {
   readonly domain: readonly [number, number];
 }
 
-const panelFrame = (panel: Panel, right: number, y: Scale): string =>
+const panelFrame = (panel: Panel, right: number, y: Scale, style: Style): string =>
   ticks(panel.domain, 3)
-    .map((tick) => lineAt('grid', LEFT, y(tick), right, y(tick)) + textAt(LEFT - 7, y(tick) + 4.5, tickText(tick), { anchor: 'end', size: SIZE }))
+    .map((tick) => lineAt('grid', LEFT, y(tick), right, y(tick)) + textAt(LEFT - 7, y(tick) + 4.5, tickText(tick, style), { anchor: 'end', size: SIZE }))
     .join('') + textAt(LEFT, panel.top - 8, panel.name, { size: SIZE, bold: true });
 
 const trace = (time: readonly number[], values: readonly number[], x: Scale, y: Scale, accent: boolean, dashes = ''): string =>
@@ -43,6 +45,8 @@ const trace = (time: readonly number[], values: readonly number[], x: Scale, y: 
 /** The drawing for wide pages and paper. */
 export const wideRunChart = (run: PreparedRun): string => {
   const { time, gauge, thermometer } = run.series;
+  const { style } = run;
+  const said = RUN_TEXTS[style.language];
   const end = run.minutes * 60;
   const widths = run.steps.map((step, index) => textWidth(labelOf(step, index), SIZE) + 10);
   const reach = Math.max(run.gas ? CURVE_LABELS : 8, ...run.steps.map((step, index) => Math.max(0, (widths[index] ?? 0) - (1 - step.at / end) * (WIDTH - LEFT))));
@@ -51,8 +55,8 @@ export const wideRunChart = (run: PreparedRun): string => {
   const starts = run.steps.map((step) => x(step.at));
   const rows = labelRows(starts, widths);
   const laneTop = 8 + (Math.max(0, ...rows) + 1) * ROW;
-  const gaugePanel: Panel = { top: laneTop + LANE + GAP + 4, name: 'Gauge, kPa against the room', domain: wholeTicks(extent([...gauge, 0]), 3) };
-  const warmPanel: Panel = { top: gaugePanel.top + PANEL + GAP, name: 'Thermometer, °C', domain: wholeTicks(extent(run.gas ? [...thermometer, ...run.gas] : thermometer), 3) };
+  const gaugePanel: Panel = { top: laneTop + LANE + GAP + 4, name: said.gaugePanel, domain: wholeTicks(extent([...gauge, 0]), 3) };
+  const warmPanel: Panel = { top: gaugePanel.top + PANEL + GAP, name: said.thermometerPanel, domain: wholeTicks(extent(run.gas ? [...thermometer, ...run.gas] : thermometer), 3) };
   const floor = warmPanel.top + PANEL;
   const height = floor + 40;
   const yGauge = linear(gaugePanel.domain, [gaugePanel.top + PANEL, gaugePanel.top]);
@@ -72,25 +76,25 @@ export const wideRunChart = (run: PreparedRun): string => {
   const minutesAxis =
     lineAt('axis', LEFT, floor, right, floor) +
     ticks([0, run.minutes], run.minutes > 25 ? 10 : 5)
-      .map((tick) => lineAt('axis', x(tick * 60), floor, x(tick * 60), floor + 6) + textAt(x(tick * 60), floor + 20, tickText(tick), { anchor: 'middle', size: SIZE }))
+      .map((tick) => lineAt('axis', x(tick * 60), floor, x(tick * 60), floor + 6) + textAt(x(tick * 60), floor + 20, tickText(tick, style), { anchor: 'middle', size: SIZE }))
       .join('') +
-    textAt(right, floor + 35, 'Minutes from the bell', { anchor: 'end', size: SIZE, bold: true });
+    textAt(right, floor + 35, said.minutesAxis, { anchor: 'end', size: SIZE, bold: true });
 
   const last = thermometer.at(-1) ?? 0;
   const lastGas = run.gas?.at(-1) ?? last;
   const near = Math.abs(yWarm(last) - yWarm(lastGas)) < 16;
   const names = run.gas
-    ? textAt(x(time.at(-1) ?? 0) + 6, yWarm(last) + 4, 'thermometer', { size: SIZE, className: 'accent-text' }) + textAt(x(time.at(-1) ?? 0) + 6, yWarm(lastGas) + 4 + (near ? 16 : 0), 'air itself', { size: SIZE })
+    ? textAt(x(time.at(-1) ?? 0) + 6, yWarm(last) + 4, said.thermometerCurve, { size: SIZE, className: 'accent-text' }) + textAt(x(time.at(-1) ?? 0) + 6, yWarm(lastGas) + 4 + (near ? 16 : 0), said.airCurve, { size: SIZE })
     : '';
 
   const content =
     steps.join('') +
-    panelFrame(gaugePanel, right, yGauge) +
-    panelFrame(warmPanel, right, yWarm) +
+    panelFrame(gaugePanel, right, yGauge, style) +
+    panelFrame(warmPanel, right, yWarm, style) +
     minutesAxis +
     trace(time, gauge, x, yGauge, false) +
     (run.gas ? trace(time, run.gas, x, yWarm, false, ' stroke-dasharray="1.5 3" stroke-linecap="round"') : '') +
     trace(time, thermometer, x, yWarm, true) +
     names;
-  return drawing({ id: `${run.id}-wide`, width: WIDTH, height, title: 'The run, minute by minute', description: run.description, className: 'run-wide', role: run.linkSteps ? 'group' : 'img' }, content);
+  return drawing({ id: `${run.id}-wide`, width: WIDTH, height, title: said.title, description: run.description, className: 'run-wide', role: run.linkSteps ? 'group' : 'img' }, content);
 };

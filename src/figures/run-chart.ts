@@ -1,18 +1,20 @@
 /** The run chart: pressure and thermometer against minutes, with the steps standing on the same axis. */
+import { RUN_TEXTS } from '../texts/index.ts';
 import { runTable } from './run-table.ts';
 import { tallRunChart } from './run-chart-tall.ts';
 import { wideRunChart } from './run-chart-wide.ts';
+import { tenths } from './svg.ts';
 import type { PreparedRun, RunChart } from './run.ts';
 
 export type { ChartStep, RunChart, RunSeries } from './run.ts';
 
 const lowestOf = (values: readonly number[]): number => values.reduce((low, value) => Math.min(low, value), Infinity);
 const highestOf = (values: readonly number[]): number => values.reduce((high, value) => Math.max(high, value), -Infinity);
-const signed = (value: number): string => value.toFixed(1).replace('-', '−');
 
-const describe = ({ minutes, series, steps }: RunChart): string =>
-  `${steps.length} steps in ${minutes} minutes. The gauge goes between ${signed(lowestOf(series.gauge))} and ${signed(highestOf(series.gauge))} kPa against the room, ` +
-  `the thermometer between ${signed(lowestOf(series.thermometer))} and ${signed(highestOf(series.thermometer))} °C. The same run stands in a table below the drawing.`;
+const describe = ({ minutes, series, steps, style }: RunChart): string => {
+  const ends = (values: readonly number[]): readonly [string, string] => [tenths(lowestOf(values), style), tenths(highestOf(values), style)];
+  return RUN_TEXTS[style.language].describe(steps.length, String(minutes), ...ends(series.gauge), ...ends(series.thermometer));
+};
 
 /**
  * The run chart as HTML text: one drawing for wide pages and paper, one that runs downward for
@@ -34,6 +36,7 @@ export const renderRunChart = (chart: RunChart): string => {
     steps: [...chart.steps].sort((a, b) => a.at - b.at),
     linkSteps: chart.linkSteps,
     description: describe(chart),
+    style: chart.style,
   };
   return `<div class="run-chart">${wideRunChart(run)}${tallRunChart(run)}${runTable(run)}</div>`;
 };

@@ -1,6 +1,7 @@
 /** The run chart's data as a table: each step with what gauge and thermometer show at its end. */
+import { RUN_TEXTS } from '../texts/index.ts';
 import { minutesOf, type PreparedRun } from './run.ts';
-import { escape } from './svg.ts';
+import { escape, tenths } from './svg.ts';
 
 /** The value of a series at a moment, linear between its points. */
 const at = (time: readonly number[], values: readonly number[], moment: number): number => {
@@ -12,17 +13,14 @@ const at = (time: readonly number[], values: readonly number[], moment: number):
   return t1 === t0 ? v1 : v0 + ((v1 - v0) * (moment - t0)) / (t1 - t0);
 };
 
-const reading = (value: number): string => {
-  const text = Math.abs(value).toFixed(1);
-  return value < 0 && text !== '0.0' ? `−${text}` : text;
-};
-
 /** A closed table of the run: one row a step. */
 export const runTable = (run: PreparedRun): string => {
   const { time, gauge, thermometer } = run.series;
-  const head = ['Step', 'Begins', 'Gauge at its end', 'Thermometer at its end'];
+  const { asTable, heads } = RUN_TEXTS[run.style.language];
+  const reading = (value: number): string => tenths(value, run.style);
+  const head = [heads.step, heads.begins, heads.gauge, heads.thermometer];
   const units = ['', '', 'kPa', '°C'];
-  if (run.gas) head.push('Air at its end');
+  if (run.gas) head.push(heads.air);
   if (run.gas) units.push('°C');
   const columns = head.map((label, index) => `<th scope="col"><span class="label">${label}</span>${units[index] ? ` <span class="unit">${units[index]}</span>` : ''}</th>`);
   const rows = run.steps.map((step, index) => {
@@ -32,7 +30,7 @@ export const runTable = (run: PreparedRun): string => {
     return `<tr><th scope="row">${index + 1} ${escape(step.title)}</th>${cells.map((cell) => `<td>${cell}</td>`).join('')}</tr>`;
   });
   return (
-    `<details class="as-table"><summary>The run as a table</summary><div class="scroll" tabindex="0" role="group" aria-label="The run as a table">` +
+    `<details class="as-table"><summary>${asTable}</summary><div class="scroll" tabindex="0" role="group" aria-label="${asTable}">` +
     `<table><thead><tr>${columns.join('')}</tr></thead><tbody>${rows.join('')}</tbody></table></div></details>`
   );
 };

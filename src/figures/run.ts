@@ -1,4 +1,6 @@
 /** A run as its chart takes it: steps and readings over time. */
+import type { Style } from '../tables/display.ts';
+import { RUN_TEXTS } from '../texts/index.ts';
 import { escape } from './svg.ts';
 
 /** A step as the chart needs it. */
@@ -34,6 +36,7 @@ export interface RunChart {
   readonly linkSteps: boolean;
   /** Whether the temperature of the air itself is drawn beside the thermometer's. */
   readonly teachers: boolean;
+  readonly style: Style;
 }
 
 /** The same run with nothing left to decide, as the two drawings take it. */
@@ -45,6 +48,7 @@ export interface PreparedRun {
   readonly steps: readonly ChartStep[];
   readonly linkSteps: boolean;
   readonly description: string;
+  readonly style: Style;
 }
 
 /** Kinds of step in which the pressure in the vessel changes: drawn full, the others hollow. */
@@ -55,7 +59,7 @@ export const movesAir = (step: ChartStep): boolean => MOVING.has(step.action);
 
 /** A drawing of a step wrapped in the link to its anchor, where links are asked for. */
 export const linked = (run: PreparedRun, step: ChartStep, number: number, content: string): string =>
-  run.linkSteps ? `<a class="step-link" href="#${escape(step.anchor)}" aria-label="Step ${number}, ${escape(minutesOf(step.at))}: ${escape(step.title)}">${content}</a>` : content;
+  run.linkSteps ? `<a class="step-link" href="#${escape(step.anchor)}" aria-label="${escape(RUN_TEXTS[run.style.language].step(number, minutesOf(step.at), step.title))}">${content}</a>` : content;
 
 /** A moment as minutes and seconds from the bell: "12 min", "12 min 30 s". */
 export const minutesOf = (seconds: number): string => {

@@ -1,4 +1,5 @@
 /** The set-up from above: where the light comes from, what is behind the vessel, where the class looks from. */
+import { SETUP_TEXTS } from '../texts/index.ts';
 import type { Setup } from './setup.ts';
 import { arrowHead, balloon, outline, solid, thin, way, type Place } from './setup-pens.ts';
 import { lineAt, textAt } from './svg.ts';
@@ -14,14 +15,14 @@ const LIGHT: Record<Setup['lightFrom'], string> = {
 const AT_LIGHT: Record<Setup['lightFrom'], Place> = { side: [14, 146, 25, 176], back: [36, 122, 68, 110], front: [24, 224, 51, 246] };
 
 /** The drawing from above. */
-export const drawPlan = ({ lightFrom }: Setup): string =>
-  textAt(0, 13, 'From above', { bold: true }) +
+export const drawPlan = ({ lightFrom, language }: Setup): string =>
+  textAt(0, 13, SETUP_TEXTS[language].fromAbove, { bold: true }) +
   solid('M46 64h128v7H46z') +
   outline('M110 148a36 36 0 1 1-.1 0z') +
   lineAt('lead', 110, 224, 110, 290) +
   outline('M92 304c10-13 26-13 36 0-10 13-26 13-36 0z') +
   solid('M110 299a5 5 0 1 1-.1 0z') +
-  textAt(110, 336, 'the class looks from here', { anchor: 'middle' }) +
+  textAt(110, 336, SETUP_TEXTS[language].classLooks, { anchor: 'middle' }) +
   LIGHT[lightFrom] +
   balloon(6, AT_LIGHT[lightFrom]) +
   balloon(7, [20, 46, 48, 66]) +

@@ -1,4 +1,5 @@
 /** The set-up from the side. */
+import { SETUP_TEXTS } from '../texts/index.ts';
 import type { Setup } from './setup.ts';
 import { arrowHead, balloon, moved, outline, solid, thin, tube, way, type Place } from './setup-pens.ts';
 import { textAt } from './svg.ts';
@@ -44,7 +45,7 @@ const AT_SOURCE: Record<Setup['source'], Place> = { 'stroke-pump': [290, 196, 32
 
 /** The drawing from the side. */
 export const drawSide = (setup: Setup): string =>
-  textAt(0, 13, 'From the side', { bold: true }) +
+  textAt(0, 13, SETUP_TEXTS[setup.language].fromSide, { bold: true }) +
   moved(SHIFT, VESSEL[setup.shape] + THERMOMETER[setup.thermometer] + piping(setup) + SOURCE[setup.source]) +
   balloon(1, AT_VESSEL[setup.shape]) +
   balloon(2, AT_THERMOMETER[setup.thermometer]) +

@@ -1,4 +1,5 @@
 /** Safety signs: own plain drawings in the shapes and colors of ISO 3864-1. */
+import { SIGN_TEXTS, type Language, type SignNumber } from '../texts/index.ts';
 import { SIGNS, type SignKind } from './sign-table.ts';
 import { escape } from './svg.ts';
 
@@ -21,13 +22,15 @@ const GROUNDS: Record<SignKind, (symbol: string) => string> = {
   'fire-equipment': (symbol) => `<rect x="3" y="3" width="94" height="94" fill="${RED}"/>${on(WHITE, symbol)}`,
 };
 
+const isDrawn = (number: string): number is SignNumber => Object.hasOwn(SIGNS, number);
+
 /**
  * A safety sign as SVG text.
  * @param number - its number in ISO 7010, for example `W021`
  * @throws RangeError where the sign is not among those drawn
  */
-export const renderSign = (number: string): string => {
+export const renderSign = (number: string, language: Language): string => {
+  if (!isDrawn(number)) throw new RangeError(`No sign ${number} is drawn; there are ${Object.keys(SIGNS).join(', ')}.`);
   const sign = SIGNS[number];
-  if (!sign) throw new RangeError(`No sign ${number} is drawn; there are ${Object.keys(SIGNS).join(', ')}.`);
-  return `<svg class="sign sign-${sign.kind}" viewBox="0 0 100 100" width="48" height="48" role="img"><title>${escape(`${sign.meaning} (ISO 7010 ${number})`)}</title>${GROUNDS[sign.kind](sign.symbol)}</svg>`;
+  return `<svg class="sign sign-${sign.kind}" viewBox="0 0 100 100" width="48" height="48" role="img"><title>${escape(`${SIGN_TEXTS[language][number]} (ISO 7010 ${number})`)}</title>${GROUNDS[sign.kind](sign.symbol)}</svg>`;
 };

@@ -1,4 +1,5 @@
 /** The few means every drawing shares: escaping, rounding, scales, ticks, and the frame with its title and description. */
+import type { Style } from '../tables/display.ts';
 
 export type Scale = (value: number) => number;
 export type Point = readonly [number, number];
@@ -57,12 +58,18 @@ export const wholeTicks = ([low, high]: readonly [number, number], count: number
   return [clean(Math.floor(low / step + 1e-9)), clean(Math.ceil(high / step - 1e-9))];
 };
 
-/** A number as printed at a tick: a true minus, a space in thousands from 10 000. */
-export const tickText = (value: number): string => {
+/** A number as printed at a tick: a true minus, a space in thousands from 10 000, the decimal sign of the page's language. */
+export const tickText = (value: number, { decimal }: Style): string => {
   const plain = String(Math.abs(value));
   const [whole = '', decimals] = plain.split('.');
   const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, ' ') : whole;
-  return `${value < 0 ? '−' : ''}${grouped}${decimals === undefined ? '' : `.${decimals}`}`;
+  return `${value < 0 ? '−' : ''}${grouped}${decimals === undefined ? '' : decimal + decimals}`;
+};
+
+/** A value to one decimal: a true minus, none before a zero. */
+export const tenths = (value: number, { decimal }: Style): string => {
+  const text = Math.abs(value).toFixed(1);
+  return `${value < 0 && text !== '0.0' ? '−' : ''}${text.replace('.', decimal)}`;
 };
 
 /** Estimated width of a line of the sheet's sans serif, in the units of `size`; errs on the wide side. */

@@ -1,5 +1,7 @@
 /** A kit's run sheet and questions as boards for the projector: one thing at a time, and nothing that tells before the class has said. */
-import type { KitView, QuestionView, StepView } from '../sheets/book.ts';
+import type { KitView, QuestionView } from '../sheets/book.ts';
+import { BOARD_TEXTS, QUESTION_TEXTS } from '../texts/index.ts';
+import { minutesText } from './minutes.ts';
 
 export interface Board {
   /** Where it stands: "Step 4 of 17 · 15 min". */
@@ -25,15 +27,17 @@ export const boardsOf = (kit: KitView): Board[] => {
   const predictSteps = kit.steps.filter(({ action }) => action === 'predict');
   return [
     { place: `${kit.minutes} min`, title: kit.title, long: false },
-    ...kit.steps.map((step, at) => stepBoard(step, at, kit.steps.length, readings.get(step.anchor), predictions[predictSteps.indexOf(step)])),
-    ...kit.questions.map((question) => questionBoard(question, kit.questions.length)),
+    ...kit.steps.map((step, at) => stepBoard(kit, at, readings.get(step.anchor), predictions[predictSteps.indexOf(step)])),
+    ...kit.questions.map((question) => questionBoard(question, kit)),
   ];
 };
 
-function stepBoard({ at, title }: StepView, index: number, count: number, reading: Readings | undefined, prediction: string | undefined): Board {
-  const asks = [...(reading?.gauge === undefined ? [] : ['What will the gauge say?']), ...(reading?.look === undefined ? [] : ['What will you see?'])];
+function stepBoard({ steps, language }: KitView, index: number, reading: Readings | undefined, prediction: string | undefined): Board {
+  const said = BOARD_TEXTS[language];
+  const { at, title } = steps[index]!;
+  const asks = [...(reading?.gauge === undefined ? [] : [said.whatGauge]), ...(reading?.look === undefined ? [] : [said.whatSeen])];
   return {
-    place: `Step ${index + 1} of ${count} · ${Math.round(at / 6) / 10} min`,
+    place: said.step(index + 1, steps.length, minutesText(at, language)),
     title,
     asked: prediction ?? (asks.length === 0 ? undefined : asks.map((ask) => `<p>${ask}</p>`).join('')),
     shown: asks.length === 0 ? undefined : [reading?.gauge, reading?.look].flatMap((line) => (line === undefined ? [] : `<p>${line}</p>`)).join(''),
@@ -41,13 +45,11 @@ function stepBoard({ at, title }: StepView, index: number, count: number, readin
   };
 }
 
-const KINDS = { choice: 'choose one', numeric: 'a number with its unit', ordering: 'put in order', text: 'in your own words' };
-
-function questionBoard({ number, level, kind, stem, options }: QuestionView, count: number): Board {
+function questionBoard({ number, level, kind, stem, options }: QuestionView, { questions, language }: KitView): Board {
   const list = options.map(({ letter, html }) => `<li><span class="letter">${letter}</span><span>${html}</span></li>`).join('');
   const asked = `${stem}${list === '' ? '' : `<ul class="options">${list}</ul>`}`;
   const letters = asked.replace(/<[^>]*>/g, '').length + options.length * LETTERS_OF_OPTION_LINE;
-  return { place: `Question ${number} of ${count} · level ${level} · ${KINDS[kind]}`, asked, long: letters > FITS };
+  return { place: BOARD_TEXTS[language].question(number, questions.length, level, QUESTION_TEXTS[language].kindsOnBoard[kind]), asked, long: letters > FITS };
 }
 
 interface Readings {

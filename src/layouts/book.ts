@@ -23,3 +23,22 @@ export const titles = (): readonly { readonly id: string; readonly title: string
   for (const kit of book.kits) grouped.set(kit.id, [...(grouped.get(kit.id) ?? []), kit]);
   return [...grouped].map(([id, kits]) => ({ id, title: kits[0]?.title ?? id, kits }));
 };
+
+/** Among the editions of a kit the one that goes with another kit's: its draft with a draft, else its newest, which is its last. */
+const matching = (id: string, { draft }: KitView): KitView | undefined => {
+  const editions = book.kits.filter((kit) => kit.id === id);
+  return editions.find((kit) => kit.draft === draft) ?? editions.at(-1);
+};
+
+/** The kit that a kit translates. */
+export const originalOf = (kit: KitView): KitView | undefined => (kit.translationOf === undefined ? undefined : matching(kit.translationOf, kit));
+
+/** The kits that translate a kit. */
+export const translationsOf = (kit: KitView): readonly KitView[] =>
+  titles().flatMap(({ id, kits }) => (kits.some(({ translationOf }) => translationOf === kit.id) ? (matching(id, kit) ?? []) : []));
+
+/** The same kit in the other languages that it is there in. */
+export const inOtherLanguages = (kit: KitView): readonly KitView[] => {
+  const original = originalOf(kit);
+  return original === undefined ? translationsOf(kit) : [original, ...translationsOf(original).filter(({ id }) => id !== kit.id)];
+};

@@ -1,25 +1,30 @@
 /** What a kit's page says to machines. */
 import { learningResource, scriptData } from '../exports/index.ts';
 import type { KitView } from '../sheets/book.ts';
-import { book } from './book.ts';
+import { book, originalOf, translationsOf } from './book.ts';
 import { kitPath } from './links.ts';
 import { permanentAddress } from './print.ts';
-import { SHEETS } from './sheets.ts';
+import { FILE_TEXTS } from '../texts/index.ts';
+import { SHEETS, sheetTexts } from './sheets.ts';
 
 /** The text of a JSON-LD block; undefined where the site has no address, since the data would name nothing. */
 export function kitData(kit: KitView): string | undefined {
   const address = permanentAddress(book, kitPath(kit));
   if (address === undefined) return undefined;
+  const said = FILE_TEXTS[kit.language];
+  const addressOf = (other: KitView | undefined): string | undefined => other && permanentAddress(book, kitPath(other));
   return scriptData(
     learningResource(book, kit, {
       kit: address,
-      sheets: SHEETS.filter(({ slug }) => slug !== '').map(({ slug, name, about }) => ({ name, about, address: `${address}${slug}/` })),
+      sheets: SHEETS.filter((slug) => slug !== '').map((slug) => ({ ...sheetTexts(slug, kit.language), address: `${address}${slug}/` })),
       files: [
-        { name: 'The kit in one file', format: 'text/html', address: `${address}${kit.id}.html` },
-        { name: 'The kit as a zip', format: 'application/zip', address: `${address}${kit.id}.zip` },
-        { name: 'The numbers of the kit', format: 'application/json', address: `${address}tables.json` },
+        { name: said.oneFile, format: 'text/html', address: `${address}${kit.id}.html` },
+        { name: said.zip, format: 'application/zip', address: `${address}${kit.id}.zip` },
+        { name: said.numbers, format: 'application/json', address: `${address}tables.json` },
       ],
       basedOn: earlierEdition(kit),
+      translationOf: addressOf(originalOf(kit)),
+      translations: translationsOf(kit).flatMap((one) => addressOf(one) ?? []),
     }),
   );
 }

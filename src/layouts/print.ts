@@ -1,13 +1,14 @@
 /** What stands in the margins of a kit's printed pages: a stylesheet made for the kit, because a page may hold no styles of its own. */
 import type { Book, KitView } from '../sheets/book.ts';
 import { kitPath, versionFolder } from './links.ts';
-import { SHEETS } from './sheets.ts';
+import { FRAME_TEXTS, KIT_TEXTS } from '../texts/index.ts';
+import { SHEETS, sheetName } from './sheets.ts';
 
 /** Text as a CSS string. */
 const quoted = (text: string): string => `"${text.replace(/[\\"]/g, '\\$&').replace(/\s*\n\s*/g, ' ')}"`;
 
 /** How an edition is named in words. */
-export const editionText = (kit: KitView): string => (kit.draft ? 'Draft, not an edition' : `Edition ${kit.version}`);
+export const editionText = ({ draft, version, language }: KitView): string => (draft ? KIT_TEXTS[language].draftNoEdition : KIT_TEXTS[language].editionOf(version));
 
 /** The whole address of a page, or the folder where the site has no address yet. */
 export const fullAddress = (book: Book, path: string): string => `${book.address.replace(/\/$/, '')}${path}`.replace(/^https?:\/\//, '');
@@ -17,20 +18,20 @@ export const permanentAddress = (book: Book, path: string): string | undefined =
 
 /** Where a printed sheet says that it is found. */
 export const printedAddress = (book: Book, kit: KitView, slug: string, teachers: boolean): string =>
-  teachers ? `Teachers’ edition of ${kit.id}/${versionFolder(kit)}` : fullAddress(book, kitPath(kit, slug));
+  teachers ? KIT_TEXTS[kit.language].teachersEditionOf(`${kit.id}/${versionFolder(kit)}`) : fullAddress(book, kitPath(kit, slug));
 
 /** The name of the printed page that belongs to a sheet. */
 export const pageName = (slug: string): string => `sheet-${slug === '' ? 'kit' : slug}`;
 
 /** The stylesheet of a kit's printed pages: one named page for each sheet. */
 export const printCss = (book: Book, kit: KitView, teachers: boolean): string =>
-  SHEETS.map(({ slug, name }) => {
-    const title = slug === '' ? kit.title : `${kit.title} · ${name}`;
+  SHEETS.map((slug) => {
+    const title = slug === '' ? kit.title : `${kit.title} · ${sheetName(slug, kit.language)}`;
     const address = printedAddress(book, kit, slug, teachers);
     return [
       `@page ${pageName(slug)} {`,
       `  @top-left { content: ${quoted(title)}; }`,
-      `  @top-right { content: ${quoted(teachers ? `Teachers’ edition · ${editionText(kit)}` : editionText(kit))}; }`,
+      `  @top-right { content: ${quoted(teachers ? `${FRAME_TEXTS[kit.language].teachersEdition} · ${editionText(kit)}` : editionText(kit))}; }`,
       `  @bottom-left { content: ${quoted(kit.computedFor)} "\\A" ${quoted(address)}; white-space: pre-line; }`,
       `  @bottom-right { content: counter(page) " / " counter(pages); }`,
       '}',

@@ -1,4 +1,4 @@
-/** What a fit's numbers mean in words: which constants the readings determine, and whether the model is enough. */
+/** What a fit's numbers mean: which constants the readings determine, and whether the model is enough. */
 import type { FittedConstant, VesselFit } from './fit.ts';
 import type { LeastSquaresFit } from './least-squares.ts';
 
@@ -14,13 +14,6 @@ const INSEPARABLE = 0.95;
 const SIGNIFICANT_COURSE = 4;
 /** K; residuals below what any thermometer here resolves are not looked at. */
 const SMALLEST_RESIDUAL = 1e-3;
-
-const WORDS: Readonly<Record<FittedConstant, string>> = {
-  wallTimeConstant: 'the time constant of the walls',
-  thermometerTimeConstant: 'the time constant of the thermometer',
-  leak: 'the leak',
-  offset: 'the offset of the thermometer',
-};
 
 const LARGEST_ERRORS: Readonly<Record<FittedConstant, number>> = {
   wallTimeConstant: LARGEST_LOGARITHMIC_ERROR,
@@ -39,25 +32,12 @@ export function verdictOn(
   names: readonly FittedConstant[],
   fit: LeastSquaresFit,
   residuals: readonly number[],
-): Pick<VesselFit, 'undetermined' | 'inseparable' | 'verdict'> {
+): Pick<VesselFit, 'undetermined' | 'inseparable' | 'hasCourse'> {
   const undetermined = names.filter((name, i) => !(fit.standardErrors[i]! <= LARGEST_ERRORS[name]));
   const inseparable = names.flatMap((a, i) =>
     names.slice(i + 1).flatMap((b, k) => (Math.abs(fit.correlation[i]![i + 1 + k]!) > INSEPARABLE ? [[a, b] as const] : [])),
   );
-  const sentences = [
-    undetermined.length === 0 && inseparable.length === 0
-      ? 'The readings determine each constant.'
-      : '',
-    undetermined.length > 0 ? `The readings do not determine ${listed(undetermined)}: faster pumping or more readings would.` : '',
-    ...inseparable.map(([a, b]) => `The readings hardly tell ${WORDS[a]} from ${WORDS[b]}: what one adds the other can take away.`),
-    hasCourse(residuals) ? 'The residuals are not random: something happened that the model leaves out.' : '',
-  ];
-  return { undetermined, inseparable, verdict: sentences.filter((sentence) => sentence !== '').join(' ') };
-}
-
-function listed(names: readonly FittedConstant[]): string {
-  const words = names.map((name) => WORDS[name]);
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]!}`;
+  return { undetermined, inseparable, hasCourse: hasCourse(residuals) };
 }
 
 function hasCourse(residuals: readonly number[]): boolean {

@@ -65,8 +65,8 @@ export interface VesselFit {
   readonly undetermined: readonly FittedConstant[];
   /** Pairs of constants that these readings cannot tell apart */
   readonly inseparable: readonly (readonly [FittedConstant, FittedConstant])[];
-  /** The same in a sentence or two */
-  readonly verdict: string;
+  /** Whether the residuals follow each other, as they do where something happened that the model leaves out */
+  readonly hasCourse: boolean;
 }
 
 const SHORTEST: Second = 0.02;

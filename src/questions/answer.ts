@@ -1,6 +1,7 @@
 /** The number that answers a question, and how far from it still counts as right. */
+import { ANSWER_TEXTS } from '../texts/index.ts';
 import { computeValue } from '../tables/value.ts';
-import { DISPLAY_UNITS, formatNumber, UNITS_OF, type DimensionName, type NumberStyle, type UnitName } from '../tables/display.ts';
+import { DISPLAY_UNITS, formatNumber, UNITS_OF, type DimensionName, type Style, type UnitName } from '../tables/display.ts';
 import { QUANTITIES } from '../tables/quantities.ts';
 import { printValue, type PrintedValue } from '../tables/value.ts';
 import type { Conditions, ValueQuestion } from '../tables/index.ts';
@@ -23,12 +24,8 @@ export interface Answer {
 const STUDENT_CONSTANTS = { share: 0.005, temperature: 0.2 } as const;
 const COVERAGE = 2;
 
-/** The rule by which tolerances are found, as the answer key prints it. */
-export const TOLERANCE_RULE =
-  'Right within twice the standard uncertainty: what room, gauge and rounding leave open, and half a percent (of a temperature, 0.2 K) for the constants a student may use.';
-
 /** The answer to a question in a room. */
-export function answerTo(question: ValueQuestion, conditions: Conditions, style?: NumberStyle): Answer {
+export function answerTo(question: ValueQuestion, conditions: Conditions, style: Style): Answer {
   const { of, at, unit } = question;
   const computed = computeValue(conditions, of, at);
   const { dimension } = QUANTITIES[of];
@@ -53,9 +50,9 @@ export function toleranceIn({ tolerance, unit }: Answer): number {
 }
 
 /** What counts as right in words: `, right within ±0.5 °C`; nothing where there is no answer. */
-export function toleranceText(answer: Answer, style?: NumberStyle): string {
+export function toleranceText(answer: Answer, style: Style): string {
   const width = toleranceIn(answer);
   if (width === 0) return '';
   const decimals = Math.max(0, 1 - Math.floor(Math.log10(width)));
-  return `, right within ±${formatNumber(width, decimals, style)} ${DISPLAY_UNITS[answer.unit].symbol}`;
+  return ANSWER_TEXTS[style.language].within(`${formatNumber(width, decimals, style)} ${DISPLAY_UNITS[answer.unit].symbol}`);
 }

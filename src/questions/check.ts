@@ -1,6 +1,6 @@
 /** What must not be asked: an answer that does not exist, a wrong option that is right, two options that read alike. */
 import { findingAt, type Content, type Finding, type Kit, type WithText, type QuestionMeta } from '../authoring/index.ts';
-import type { Conditions } from '../tables/index.ts';
+import { STYLES, type Conditions } from '../tables/index.ts';
 import { toleranceIn } from './answer.ts';
 import { itemOf, type Option } from './item.ts';
 
@@ -10,7 +10,7 @@ export function checkQuestions(content: Content, kit: Kit, conditions: Condition
 }
 
 function checkQuestion(content: Content, id: string, { meta, lesson }: WithText<QuestionMeta>, conditions: Conditions): Finding[] {
-  const item = itemOf(id, meta, conditions);
+  const item = itemOf(id, meta, conditions, STYLES.en);
   const { file } = lesson;
   if (item.kind === 'numeric' && item.answer.value === null) {
     return [findingAt(file, content.locate(file, ['answer']), {

@@ -1,6 +1,6 @@
 /** A question at given conditions: options in printed order, the right answer, its tolerance, how to mark it. */
 import type { QuestionMeta } from '../authoring/index.ts';
-import { valueQuestionOf, type Conditions, type NumberStyle, type PrintedValue } from '../tables/index.ts';
+import { valueQuestionOf, type Conditions, type Style, type PrintedValue } from '../tables/index.ts';
 import { answerTo, type Answer } from './answer.ts';
 import { shuffled } from './shuffle.ts';
 
@@ -21,7 +21,7 @@ export type Item =
   | { readonly kind: 'text'; readonly rubric: readonly { readonly points: number; readonly text: string }[] };
 
 /** A question as asked in a room. The order of options depends on the question's name alone. */
-export function itemOf(id: string, meta: QuestionMeta, conditions: Conditions, style?: NumberStyle): Item {
+export function itemOf(id: string, meta: QuestionMeta, conditions: Conditions, style: Style): Item {
   switch (meta.kind) {
     case 'numeric': {
       const answer = answerTo(valueQuestionOf(meta.answer), conditions, style);

@@ -1,4 +1,5 @@
 /** What the pages are given: a content folder with everything computed, as plain data and HTML text. */
+import type { Language, TagName } from '../texts/index.ts';
 import type { ReadingsView } from './readings-view.ts';
 
 /** HTML text in two editions: for everybody, and for teachers (with what <TeacherOnly> holds). */
@@ -73,6 +74,8 @@ export interface HazardView {
   readonly id: string;
   readonly title: string;
   readonly signal: 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE';
+  /** The same in the language of the page. */
+  readonly signalWord: string;
   readonly signs: readonly { readonly number: string; readonly meaning: string; readonly svg: string }[];
   readonly who: string;
   readonly html: string;
@@ -94,6 +97,9 @@ export interface KitView {
   readonly id: string;
   readonly version: string;
   readonly draft: boolean;
+  readonly language: Language;
+  /** The kit that this one says in another language. */
+  readonly translationOf?: string | undefined;
   readonly title: string;
   readonly summary: string;
   readonly ages: string;
@@ -130,7 +136,7 @@ export interface KitView {
   /** For `data-live`: what the numbers follow from. */
   readonly live: string;
   /** Words for filters: equipment, hazards. */
-  readonly uses: readonly string[];
+  readonly uses: readonly TagName[];
 }
 
 /** The page that asks whether it works: HTML, and what the reader's device needs to answer again. */
@@ -152,7 +158,7 @@ export interface RoomView {
 export interface Book {
   readonly school: string;
   readonly address: string;
-  readonly language: string;
+  readonly language: Language;
   readonly license: string;
   readonly answers: 'teacher-pack' | 'public';
   readonly kits: readonly KitView[];

@@ -18,7 +18,7 @@ export function compileBook(content: Content): Book {
   return {
     school, address, language, license, answers, kits,
     hazards: siteHazards(content, math),
-    sources: [...content.sources.values()].map(sourceView),
+    sources: [...content.sources.values()].map((source) => sourceView(source, language)),
     room: roomView(content),
     mathCss: math.css,
   };

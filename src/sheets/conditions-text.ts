@@ -1,27 +1,29 @@
 /** The conditions in words: what every page, table and print says it was computed for. */
-import { computeValue, printValue, type Conditions, type NumberStyle, type QuantityName } from '../tables/index.ts';
+import { computeValue, printValue, type Conditions, type Style, type QuantityName } from '../tables/index.ts';
+import { CONDITION_TEXTS, STATED_TEXTS } from '../texts/index.ts';
 import type { Condition } from './book.ts';
 import { writeValueQuestion } from './html/ask.ts';
 
-const STATED: readonly { readonly of: QuantityName; readonly label: string; readonly note?: string }[] = [
-  { of: 'roomPressure', label: 'Room pressure, absolute' },
-  { of: 'roomTemperature', label: 'Room temperature' },
-  { of: 'roomHumidity', label: 'Humidity of the room' },
-  { of: 'startHumidity', label: 'Humidity in the vessel' },
-  { of: 'vesselVolume', label: 'Volume of the vessel' },
-  { of: 'ratedLowestGauge', label: 'Vessel rated down to', note: 'gauge, by its maker' },
-  { of: 'plannedDrop', label: 'Planned drop' },
-  { of: 'gaugeResolution', label: 'Gauge read to' },
-  { of: 'thermometerResolution', label: 'Thermometer read to' },
-];
+const STATED = [
+  'roomPressure',
+  'roomTemperature',
+  'roomHumidity',
+  'startHumidity',
+  'vesselVolume',
+  'ratedLowestGauge',
+  'plannedDrop',
+  'gaugeResolution',
+  'thermometerResolution',
+] as const satisfies readonly QuantityName[];
 
 /** The stated conditions, one by one. */
-export function conditionsList(conditions: Conditions, style?: NumberStyle): Condition[] {
-  return STATED.map(({ of, label, note }) => ({ label, reading: { ...printValue(of, computeValue(conditions, of, {}), undefined, style), ask: writeValueQuestion({ of, at: {} }) }, note }));
+export function conditionsList(conditions: Conditions, style: Style): Condition[] {
+  const said = STATED_TEXTS[style.language];
+  return STATED.map((of) => ({ label: said[of], reading: { ...printValue(of, computeValue(conditions, of, {}), undefined, style), ask: writeValueQuestion({ of, at: {} }) }, note: of === 'ratedLowestGauge' ? said.byItsMaker : undefined }));
 }
 
 /** One sentence: `Computed for Room 14: 21.0 °C, 100.3 kPa, 97 % in the vessel`. */
-export function computedFor(conditions: Conditions, style?: NumberStyle): string {
+export function computedFor(conditions: Conditions, style: Style): string {
   const text = (of: QuantityName): string => printValue(of, computeValue(conditions, of, {}), undefined, style).text;
-  return `Computed for ${conditions.roomTitle}: ${text('roomTemperature')}, ${text('roomPressure')}, ${text('startHumidity')} humidity in the vessel`;
+  return CONDITION_TEXTS[style.language].computedFor(conditions.roomTitle, text('roomTemperature'), text('roomPressure'), text('startHumidity'));
 }

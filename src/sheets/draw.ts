@@ -4,6 +4,7 @@ import { toHtml } from 'hast-util-to-html';
 import type { Heading, Nodes, Root } from 'mdast';
 import { toHast, type Handler, type Handlers, type State } from 'mdast-util-to-hast';
 import type { Lesson } from '../authoring/index.ts';
+import { LESSON_TEXTS } from '../texts/index.ts';
 import type { Component, Scene } from './component.ts';
 import { raw, type Raw } from './html/text.ts';
 import { displayFormula, type MathStyles } from './math.ts';
@@ -47,7 +48,7 @@ function handlersOf(drawing: Drawing): Handlers {
     inlineMath: handler<{ readonly value: string }>((_, { value }) => verbatim(drawing.math.render(value, false))),
     math: handler<{ readonly value: string }>((_, { value }) => verbatim(displayFormula(drawing.math, value).html)),
     heading: handler<Heading>((state, node) => element(`h${Math.min(6, node.depth + (drawing.lowerHeadings ?? 0))}`, childrenOf(state, node))),
-    table: handler<TableNode>((state, node) => scrolling(tableOf(state, node))),
+    table: handler<TableNode>((state, node) => scrolling(tableOf(state, node), LESSON_TEXTS[drawing.scene.setting.style.language].table)),
   };
 }
 
@@ -56,8 +57,8 @@ const childrenOf = (state: State, node: unknown): ElementContent[] => state.all(
 const verbatim = (value: string): ElementContent => ({ type: 'raw', value }) as unknown as ElementContent;
 
 /** A table that an author wrote scrolls by itself on a narrow screen. */
-const scrolling = (table: Element): Element => ({
-  type: 'element', tagName: 'div', properties: { className: ['scroll'], tabIndex: 0, role: 'group', ariaLabel: 'Table' }, children: [table],
+const scrolling = (table: Element, name: string): Element => ({
+  type: 'element', tagName: 'div', properties: { className: ['scroll'], tabIndex: 0, role: 'group', ariaLabel: name }, children: [table],
 });
 
 interface TableNode {

@@ -42,6 +42,7 @@ export function drawSheet(place: Place, lesson: Lesson, options: { readonly teac
   const counts = new Map<string, number>();
   const tables: PlacedTable[] = [];
   const { content, math, setting } = place;
+  const { language } = setting.style;
   const prefix = options.prefix === undefined ? '' : `${options.prefix}-`;
   const nested = (inner: Lesson, lowerHeadings: number): Raw => drawLesson(inner, { scene, components: COMPONENTS, math, lowerHeadings });
   const scene: Scene = {
@@ -61,14 +62,14 @@ export function drawSheet(place: Place, lesson: Lesson, options: { readonly teac
       switch (name) {
         case 'hazard': {
           const { meta, lesson: text } = known(content.hazards, id);
-          return drawHazardAside(meta, nested(atTheBench(text), 2), `../safety/index.html#hazard-${id}`);
+          return drawHazardAside(meta, nested(atTheBench(text), 2), `../safety/index.html#hazard-${id}`, language);
         }
         case 'misconception': {
           const { meta, lesson: text } = known(content.misconceptions, id);
-          return drawMisconceptionAside(meta, nested(text, 2));
+          return drawMisconceptionAside(meta, nested(text, 2), language);
         }
         case 'source':
-          return html`<a class="cite" href="${place.sourceList}${id}">${shortCitation(known(content.sources, id))}</a>`;
+          return html`<a class="cite" href="${place.sourceList}${id}">${shortCitation(known(content.sources, id), language)}</a>`;
         case 'question': {
           const { meta, lesson: text } = known(place.kit.questions, id);
           return drawQuestion(id, meta, setting, nested(text, 2));

@@ -1,6 +1,7 @@
 /** The tables of a kit: as views for its numbers page, and as tables.json for programs. */
 import { ENGINE_VERSION } from '../physics/index.ts';
-import { computeTable, REFERENCES, stateOf, tableKind, tableRequestOf, type Conditions, type TableKind } from '../tables/index.ts';
+import { computeTable, stateOf, tableKind, tableRequestOf, type Conditions, type TableKind } from '../tables/index.ts';
+import { FORMULA_WORDS, KIND_TITLES, METHOD_TEXTS, REFERENCE_TEXTS } from '../texts/index.ts';
 import type { TableView } from './book.ts';
 import { dataOf, renderCurveOf, renderTable, type TableFigure } from './html/table.ts';
 import { html } from './html/text.ts';
@@ -15,6 +16,7 @@ export interface SheetTable extends PlacedTable {
 /** Tables that differ only in where they stand are shown once. */
 export function tableViews(place: Place, tables: readonly SheetTable[]): TableView[] {
   const seen = new Set<string>();
+  const { language } = place.setting.style;
   return tables.flatMap((table) => {
     const kind = kindOf(table);
     const key = JSON.stringify({ ...table.attributes, id: undefined, caption: undefined, columns: undefined });
@@ -24,11 +26,11 @@ export function tableViews(place: Place, tables: readonly SheetTable[]): TableVi
     return [{
       id: table.id,
       kind: kind.kind,
-      title: figure.caption ?? kind.title,
+      title: figure.caption ?? KIND_TITLES[language][kind.kind],
       sheet: table.sheet,
       html: html`${renderTable(figure, place.setting)}${renderCurveOf({ ...figure, id: `${figure.id}-figure`, caption: undefined }, place.setting)}`.html,
-      method: html`${displayFormula(place.math, kind.method.formula)}<p>${kind.method.words}</p>`.html,
-      sources: kind.sources.map((name) => html`${REFERENCES[name]}`.html),
+      method: html`${displayFormula(place.math, kind.formula(FORMULA_WORDS[language]))}<p>${METHOD_TEXTS[language][kind.kind]}</p>`.html,
+      sources: kind.sources.map((name) => html`${REFERENCE_TEXTS[language][name]}`.html),
     }];
   });
 }

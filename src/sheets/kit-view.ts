@@ -1,6 +1,7 @@
 /** One kit of a content folder, computed and drawn. */
 import { HAZARD_TAGS, apparatusOf, particlesOf, type Content, type Kit, type Lesson, type Statement } from '../authoring/index.ts';
-import { formatWithUnit, NUMBER_STYLES } from '../tables/index.ts';
+import { formatWithUnit, STYLES, type Style } from '../tables/index.ts';
+import { KIT_TEXTS, SIGNALS, type Language, type TagName } from '../texts/index.ts';
 import type { HazardView, KitView, MisconceptionView, SheetHtml, StepView } from './book.ts';
 import { signsOf } from './asides.ts';
 import { stepOf } from './components/index.ts';
@@ -18,10 +19,13 @@ import { sourceView } from './reference.ts';
 /** The component whose content is left out for everybody. */
 const TEACHER_ONLY = 'TeacherOnly';
 
+/** The language of a kit: its own, else the site's. */
+export const languageOf = (content: Content, kit: Kit): Language => kit.meta.language ?? content.site.language;
+
 /** The scene of a kit: its content in its own conditions. */
 export function placeOf(content: Content, kit: Kit, math: MathStyles, sourceList = KIT_SOURCE_LIST): Place {
   const conditions = conditionsOf(content, kit);
-  const style = NUMBER_STYLES[kit.meta.language ?? content.site.language];
+  const style = STYLES[languageOf(content, kit)];
   return { content, kit, math, sourceList, setting: { conditions, computedFor: computedFor(conditions, style), style } };
 }
 
@@ -35,11 +39,13 @@ export function kitView(content: Content, id: string, kit: Kit, version: string,
   const steps = kit.run.components.filter(({ name }) => name === 'Step').map(({ attributes }) => stepOf(attributes));
   const views = steps.map(({ at, duration, title, action }, i): StepView => ({ at, duration, title, action, anchor: `step-${i + 1}` }));
   const minutes = Math.round(meta.minutes.value / 60);
-  const charts = runChartsOf(id, conditions, steps, views, minutes);
+  const charts = runChartsOf(id, conditions, steps, views, minutes, style);
   return {
     id,
     version,
     draft: version === 'draft',
+    language: style.language,
+    translationOf: meta.translationOf,
     title: meta.title,
     summary: meta.summary,
     ages: meta.audience.ages.replace('-', '–'),
@@ -50,7 +56,7 @@ export function kitView(content: Content, id: string, kit: Kit, version: string,
     computedFor: place.setting.computedFor,
     objectives: meta.objectives,
     materials: meta.materials,
-    preparation: [...meta.preparation].sort((a, b) => b.before.value - a.before.value).map(({ before, task }) => ({ before: timeBefore(before.value), task })),
+    preparation: [...meta.preparation].sort((a, b) => b.before.value - a.before.value).map(({ before, task }) => ({ before: timeBefore(before.value, style), task })),
     changes: meta.changes,
     standards: standardsOf(content, kit),
     run: sheets.run.html,
@@ -59,16 +65,16 @@ export function kitView(content: Content, id: string, kit: Kit, version: string,
     steps: views,
     runChart: charts.everybody,
     runChartForTeachers: charts.teachers,
-    picture: kitPicture(id, meta.title, conditions),
+    picture: kitPicture(id, meta.title, conditions, style),
     setup: setupOf(id, conditions, style),
     tables: tableViews(place, tables),
     questions: questionsOf(place, kit),
     readings: readingsView(kit, place.setting),
     hazards: meta.hazards.map((hazard) => hazardView(place, hazard)),
     misconceptions: misconceptionsOf(place, kit),
-    sources: [...content.sources.values()].map(sourceView),
+    sources: [...content.sources.values()].map((source) => sourceView(source, style.language)),
     tablesJson: tablesJson(id, version, conditions, tables),
-    live: writeLive({ conditions, moving: movingLevels(apparatusOf(content, kit)), language: kit.meta.language ?? content.site.language }),
+    live: writeLive({ conditions, moving: movingLevels(apparatusOf(content, kit)), language: style.language }),
     uses: usesOf(content, kit),
   };
 }
@@ -77,7 +83,8 @@ export function kitView(content: Content, id: string, kit: Kit, version: string,
 export function hazardView(place: Place, id: string): HazardView {
   const { meta, lesson } = place.content.hazards.get(id)!;
   const { title, signal, who } = meta;
-  return { id, title, signal, who, signs: signsOf(meta), html: drawSheet(place, lesson, { teachers: false, lowerHeadings: 1, prefix: id }).body.html };
+  const { language } = place.setting.style;
+  return { id, title, signal, signalWord: SIGNALS[language][signal], who, signs: signsOf(meta, language), html: drawSheet(place, lesson, { teachers: false, lowerHeadings: 1, prefix: id }).body.html };
 }
 
 function drawTwice(place: Place, lesson: Lesson): { html: SheetHtml; tables: ReturnType<typeof drawSheet>['tables'] } {
@@ -125,17 +132,17 @@ function standardsOf(content: Content, kit: Kit): KitView['standards'] {
   });
 }
 
-function usesOf(content: Content, kit: Kit): string[] {
-  const used = new Set([...apparatusOf(content, kit).uses, ...particlesOf(content, kit).flatMap(({ uses }) => uses)]);
+function usesOf(content: Content, kit: Kit): TagName[] {
+  const used = new Set<string>([...apparatusOf(content, kit).uses, ...particlesOf(content, kit).flatMap(({ uses }) => uses)]);
   return HAZARD_TAGS.filter((tag) => used.has(tag));
 }
 
 const DAY = 86_400;
 const HOUR = 3600;
 
-function timeBefore(seconds: number): string {
-  if (seconds === 0) return 'at the bell';
-  const [value, unit] = seconds >= DAY ? [seconds / DAY, 'd'] : seconds >= HOUR ? [seconds / HOUR, 'h'] : [seconds / 60, 'min'];
-  if (unit === 'd') return value === 1 ? 'the day before' : `${value} days before`;
-  return `${unit === 'h' ? formatWithUnit('h', seconds, 0) : formatWithUnit('min', seconds, 0)} before`;
+function timeBefore(seconds: number, style: Style): string {
+  const said = KIT_TEXTS[style.language];
+  if (seconds === 0) return said.atBell;
+  if (seconds >= DAY) return seconds === DAY ? said.dayBefore : said.daysBefore(seconds / DAY);
+  return said.before(formatWithUnit(seconds >= HOUR ? 'h' : 'min', seconds, 0, style));
 }

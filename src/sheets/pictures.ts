@@ -1,23 +1,24 @@
 /** The drawings of a kit, from its conditions: run chart, path, set-up. */
 import { renderPath, renderSetup } from '../figures/index.ts';
 import { toCelsius, toHectopascal } from '../physics/index.ts';
-import { computeValue, formatWithUnit, lessonRun, printValue, stateOf, valueIn, type Cell, type Conditions, type NumberStyle, type QuantityName } from '../tables/index.ts';
+import { computeValue, formatWithUnit, lessonRun, printValue, stateOf, valueIn, type Cell, type Conditions, type Style, type QuantityName } from '../tables/index.ts';
+import { SETUP_TEXTS } from '../texts/index.ts';
 import type { SheetHtml, StepView } from './book.ts';
 import { renderLiveRun } from './html/live.ts';
 import type { StepAttributes } from './components/index.ts';
 
 /** The simulated lesson over its steps: for everybody gauge and thermometer, for teachers the gas as well. */
-export function runChartsOf(id: string, conditions: Conditions, steps: readonly StepAttributes[], views: readonly StepView[], minutes: number): SheetHtml {
+export function runChartsOf(id: string, conditions: Conditions, steps: readonly StepAttributes[], views: readonly StepView[], minutes: number, style: Style): SheetHtml {
   const merged = steps.map((step, i) => ({ ...views[i]!, drop: step.drop, particles: step.particles }));
   const simulated = lessonRun(conditions, merged);
-  const chart = (teachers: boolean): string => renderLiveRun({ id: `${id}-run`, minutes, teachers, steps: merged }, conditions, simulated);
+  const chart = (teachers: boolean): string => renderLiveRun({ id: `${id}-run`, minutes, teachers, steps: merged }, conditions, style, simulated);
   return { everybody: chart(false), teachers: chart(true) };
 }
 
 const POINTS_OF_PATH = 12;
 
 /** The kit's own way through pressure and temperature. */
-export function kitPicture(id: string, title: string, conditions: Conditions): string {
+export function kitPicture(id: string, title: string, conditions: Conditions, style: Style): string {
   const drops = Array.from({ length: POINTS_OF_PATH + 1 }, (_, i) => (i / POINTS_OF_PATH) * conditions.plannedDrop);
   const state = stateOf(conditions);
   const column = (of: QuantityName): Cell[] => drops.map((drop) => valueIn(state, of, { drop }));
@@ -32,24 +33,27 @@ export function kitPicture(id: string, title: string, conditions: Conditions): s
     pressure: whole.map(({ p }) => toHectopascal(p)),
     temperatureClear: whole.map(({ dry }) => toCelsius(dry)),
     temperatureCloudy: whole.map(({ wet }) => toCelsius(wet)),
-  });
+  }, style);
 }
 
 /** The labelled drawing of the apparatus. */
-export function setupOf(id: string, { apparatus, ...conditions }: Conditions, style?: NumberStyle): string {
+export function setupOf(id: string, { apparatus, ...conditions }: Conditions, style: Style): string {
   const { vessel, source, gauge, thermometer, light } = apparatus;
+  const { language } = style;
+  const said = SETUP_TEXTS[language];
   const text = (of: QuantityName): string => printValue(of, computeValue({ ...conditions, apparatus }, of, {}), undefined, style).text;
   return renderSetup({
     id: `${id}-setup`,
+    language,
     title: apparatus.title,
     shape: vessel.shape,
-    vessel: `${vessel.material} ${vessel.shape}, ${text('vesselVolume')}, rated from ${text('ratedLowestGauge')} to ${text('ratedHighestGauge')}`,
+    vessel: said.vessel(vessel.material, said.shapes[vessel.shape], text('vesselVolume'), text('ratedLowestGauge'), text('ratedHighestGauge')),
     source: source.kind,
     sourceLabel: sourceLabel(source, style),
-    gauge: gauge.kind === 'digital' ? 'digital' : 'dial',
-    gaugeLabel: `${gauge.kind} gauge in ${gauge.unit}, read to ${text('gaugeResolution')}`,
+    gauge: gauge.kind,
+    gaugeLabel: said.gaugeLabel(said.gauge[gauge.kind], gauge.unit, text('gaugeResolution')),
     thermometer: thermometer.kind,
-    thermometerLabel: `${thermometer.kind} thermometer, ${thermometer.position}`,
+    thermometerLabel: `${said.thermometer[thermometer.kind]}, ${thermometer.position}`,
     valveLabel: apparatus.valve,
     light: light.kind,
     lightFrom: light.from,
@@ -57,15 +61,16 @@ export function setupOf(id: string, { apparatus, ...conditions }: Conditions, st
   });
 }
 
-function sourceLabel(source: Conditions['apparatus']['source'], style?: NumberStyle): string {
+function sourceLabel(source: Conditions['apparatus']['source'], style: Style): string {
+  const said = SETUP_TEXTS[style.language];
   switch (source.kind) {
     case 'stroke-pump':
-      return `hand pump, ${formatWithUnit('mL', source.strokeVolume, 0, style)} a stroke`;
+      return said.handPump(formatWithUnit('mL', source.strokeVolume, 0, style));
     case 'steady-pump':
-      return `pump, ${formatWithUnit('L', source.speed * 60, 0, style)} a minute`;
+      return said.pump(formatWithUnit('L', source.speed * 60, 0, style));
     case 'squeeze':
-      return `squeezed by ${formatWithUnit('mL', source.volumeChange, 0, style)}`;
+      return said.squeezed(formatWithUnit('mL', source.volumeChange, 0, style));
     case 'pressurise':
-      return `pumped up to ${formatWithUnit('kPa', source.startGauge, 0, style)}, then released`;
+      return said.pumpedUp(formatWithUnit('kPa', source.startGauge, 0, style));
   }
 }

@@ -1,7 +1,8 @@
 /** A question as the pages show it: stem and options for everybody, answer and reasons for teachers. */
 import type { QuestionMeta } from '../authoring/index.ts';
-import { itemOf, TOLERANCE_RULE, toleranceText, type Answer, type Item, type Option } from '../questions/index.ts';
-import type { NumberStyle } from '../tables/index.ts';
+import { itemOf, toleranceText, type Answer, type Item, type Option } from '../questions/index.ts';
+import type { Style } from '../tables/index.ts';
+import { KEY_TEXTS, QUESTION_TEXTS } from '../texts/index.ts';
 import type { OptionView, QuestionView } from './book.ts';
 import { writeValueQuestion } from './html/ask.ts';
 import { html, NOTHING, raw, type Raw } from './html/text.ts';
@@ -31,7 +32,7 @@ export function questionView(
 export function drawQuestion(id: string, meta: QuestionMeta, setting: Setting, stem: Raw): Raw {
   const options = optionsOf(itemOf(id, meta, setting.conditions, setting.style), setting);
   const list = options.length === 0 ? NOTHING : html`<ul class="options">${options.map(({ letter, html: text }) => html`<li><span class="letter">${letter}</span><span>${raw(text)}</span></li>`)}</ul>`;
-  return html`<section class="asked">${stem}${list}<p class="whole-sheet"><a href="../questions/index.html#question-${id}">Among the questions of this kit</a></p></section>`;
+  return html`<section class="asked">${stem}${list}<p class="whole-sheet"><a href="../questions/index.html#question-${id}">${QUESTION_TEXTS[setting.style.language].among}</a></p></section>`;
 }
 
 function optionsOf(item: Item, setting: Setting): OptionView[] {
@@ -47,24 +48,25 @@ function optionsOf(item: Item, setting: Setting): OptionView[] {
 }
 
 function answerOf(item: Item, options: readonly OptionView[], setting: Setting): Raw {
+  const said = KEY_TEXTS[setting.style.language];
   switch (item.kind) {
     case 'numeric':
-      return html`<p><strong>${renderValue(item.answer.question, setting)}</strong>${tolerance(item.answer, item.isComputed, setting.style)}${item.accepts.length === 0 ? NOTHING : html` Also right: ${item.accepts.join(', ')}.`}</p><p class="rule">${TOLERANCE_RULE}</p>`;
+      return html`<p><strong>${renderValue(item.answer.question, setting)}</strong>${tolerance(item.answer, item.isComputed, setting.style)}${item.accepts.length === 0 ? NOTHING : html` ${said.alsoRight(item.accepts.join(', '))}`}</p><p class="rule">${said.rule}</p>`;
     case 'choice': {
-      const rows = options.map(({ letter, right, why }) => html`<li><strong>${letter}</strong> ${right ? 'right' : 'wrong'}: ${why}</li>`);
+      const rows = options.map(({ letter, right, why }) => html`<li><strong>${letter}</strong> ${right ? said.right : said.wrong}: ${why}</li>`);
       return html`<ul class="reasons">${rows}</ul>`;
     }
     case 'ordering':
-      return html`<p>Right order:</p><ol>${item.rightOrder.map((text) => html`<li>${text}</li>`)}</ol>`;
+      return html`<p>${said.rightOrder}</p><ol>${item.rightOrder.map((text) => html`<li>${text}</li>`)}</ol>`;
     case 'text': {
       const total = item.rubric.reduce((sum, { points }) => sum + points, 0);
-      return html`<p>Marked out of ${total}:</p><ul class="rubric">${item.rubric.map(({ points, text }) => html`<li><strong>${points}</strong> ${text}</li>`)}</ul>`;
+      return html`<p>${said.markedOutOf(String(total))}</p><ul class="rubric">${item.rubric.map(({ points, text }) => html`<li><strong>${points}</strong> ${text}</li>`)}</ul>`;
     }
   }
 }
 
 /** Half-width of what counts as right; one that the room decides names its question, so that it can be asked again. */
-function tolerance(answer: Answer, isComputed: boolean, style?: NumberStyle): Raw {
+function tolerance(answer: Answer, isComputed: boolean, style: Style): Raw {
   const text = toleranceText(answer, style);
   return isComputed ? html`<span data-tolerance="${writeValueQuestion(answer.question)}">${text}</span>` : html`${text}`;
 }

@@ -41,6 +41,8 @@ export interface ComparedReading extends ClassReading {
   readonly gaugeModel?: number;
 }
 
+export type Note = 'tooFew' | 'cannotFollow' | 'startsFar';
+
 export interface Comparison {
   readonly lines: readonly ComparedReading[];
   readonly fit?: VesselFit;
@@ -48,7 +50,7 @@ export interface Comparison {
   /** Whether `closed` was taken from the gauge. */
   readonly closedFound: boolean;
   /** Why there is no fit, or what makes it doubtful. */
-  readonly notes: readonly string[];
+  readonly notes: readonly Note[];
   /** What the kit itself says of its instruments. */
   readonly declared: { readonly wallTimeConstant?: number; readonly thermometerTimeConstant: number; readonly thermometerResolution: number };
 }
@@ -86,14 +88,14 @@ export function compareWithModel(readings: readonly ClassReading[], conditions: 
     },
   };
   if (readings.length < FEWEST_FOR_FIT) {
-    return { ...base, lines, notes: [`There are ${readings.length} readings. A fit needs at least ${FEWEST_FOR_FIT}, better 20 or more.`] };
+    return { ...base, lines, notes: ['tooFew'] };
   }
   try {
     const fit = fitOf(readings, state, closed, choice.particles);
     return { ...base, lines: withModel(lines, fit), fit, notes: doubtsOf(readings, state) };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    return { ...base, lines, notes: [`The model cannot follow these readings: ${error.message}.`] };
+    return { ...base, lines, notes: ['cannotFollow'] };
   }
 }
 
@@ -117,9 +119,9 @@ function withModel(lines: readonly ComparedReading[], fit: VesselFit): ComparedR
   });
 }
 
-function doubtsOf(readings: readonly ClassReading[], state: State): string[] {
+function doubtsOf(readings: readonly ClassReading[], state: State): Note[] {
   const begun = Math.abs(readings[0]!.gauge - (state.startPressure - state.roomPressure)) > LARGEST_START;
-  return begun ? ['The first reading is far from where the vessel starts. Read once before pumping, with all at rest: the model begins there.'] : [];
+  return begun ? ['startsFar'] : [];
 }
 
 /**

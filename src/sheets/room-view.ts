@@ -1,13 +1,12 @@
 /** “Will it work here?”: every apparatus of the site in its rooms, for a page that answers before anybody has set anything. */
 import type { Content } from '../authoring/index.ts';
-import { NUMBER_STYLES, type Room } from '../tables/index.ts';
+import { printValue, STYLES, type Room } from '../tables/index.ts';
+import { WILL_IT_WORK_TEXTS } from '../texts/index.ts';
 import type { RoomView } from './book.ts';
 import { writeLive, type Live } from './html/live.ts';
 import { html } from './html/text.ts';
 import { renderVerdict, verdictCells } from './html/verdict.ts';
 import { conditionsOf, movingLevels } from './kit-conditions.ts';
-
-const HEADS = ['Works', 'Saturated at a drop of', 'Cloud seen from', 'Strokes', 'Pumping', 'Gauge at the end', 'Thermometer falls by', 'Left before the rating'];
 
 /** The page's data: planned drop, start and particles are those of the first kit; undefined where there is none. */
 export function roomView(content: Content): RoomView | undefined {
@@ -15,7 +14,8 @@ export function roomView(content: Content): RoomView | undefined {
   if (kit === undefined) return undefined;
   const { language, room } = content.site;
   const own = room;
-  const style = NUMBER_STYLES[language];
+  const style = STYLES[language];
+  const said = WILL_IT_WORK_TEXTS[language];
   const conditionsIn = (apparatus: string, inRoom: string) => conditionsOf(content, { ...kit, meta: { ...kit.meta, apparatus, room: inRoom } });
   const apparatus = inFront([...content.apparatus.keys()], kit.meta.apparatus);
   const rooms = inFront([...content.rooms.keys()], own);
@@ -26,9 +26,9 @@ export function roomView(content: Content): RoomView | undefined {
     bench: JSON.stringify({ rooms: rooms.map((id) => roomFrom(conditionsIn(apparatus[0]!, id))), apparatus: lives }),
     rooms: rooms.map((id) => content.rooms.get(id)!.title),
     apparatus: apparatus.map((id) => content.apparatus.get(id)!.title),
-    plan: `${kit.meta.title}: ${kit.meta.drop.text} below the start`,
+    plan: said.plan(kit.meta.title, printValue('plannedDrop', { value: kit.meta.drop.value, uncertainty: 0 }, 'kPa', style).text),
     verdict: renderVerdict(lives[0]!.conditions, style).html,
-    table: html`<table class="words"><thead><tr><th scope="col">Apparatus</th>${HEADS.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead><tbody>${rows}</tbody></table>`.html,
+    table: html`<table class="words"><thead><tr><th scope="col">${said.apparatus}</th>${Object.values(said.heads).map((head) => html`<th scope="col">${head}</th>`)}</tr></thead><tbody>${rows}</tbody></table>`.html,
   };
 }
 

@@ -54,7 +54,7 @@ export interface Apparatus {
     | { readonly kind: 'steady-pump'; readonly speed: number; readonly ultimatePressure: Pascal }
     | { readonly kind: 'squeeze'; readonly volumeChange: CubicMeter }
     | { readonly kind: 'pressurise'; readonly startGauge: Pascal; readonly releaseTime: Second };
-  readonly gauge: { readonly kind: string; readonly lowestGauge: Pascal; readonly highestGauge: Pascal; readonly resolution: Pascal; readonly unit: string };
+  readonly gauge: { readonly kind: 'dial' | 'digital'; readonly lowestGauge: Pascal; readonly highestGauge: Pascal; readonly resolution: Pascal; readonly unit: string };
   readonly thermometer: { readonly kind: 'stem' | 'thermocouple' | 'digital'; readonly resolution: number; readonly timeConstant: Second; readonly wallShare: Ratio; readonly position: string };
   readonly light: { readonly kind: string; readonly from: 'side' | 'back' | 'front' };
   readonly backing: string;

@@ -3,6 +3,7 @@ import {
   toCelsius, toFahrenheit, toFoot, toHectopascal, toInchOfMercury, toKilopascal, toLiter, toMicrometer,
   toMillimeterOfMercury, toMinute, toPerCubicCentimeter, toPercent, toPoundPerSquareInch,
 } from '../physics/index.ts';
+import type { Language } from '../texts/index.ts';
 
 /** What kind of quantity a column or a value holds; decides the units it is written in. */
 export type DimensionName =
@@ -110,10 +111,13 @@ export function unitFor(dimension: DimensionName, written: string): UnitName | u
   return UNIT_CHOICES[dimension].find((name) => name === written || DISPLAY_UNITS[name].symbol === written);
 }
 
-/** How numbers are punctuated in a language, and which unit a reader meets first. */
-export interface NumberStyle {
+/** How a page is written: its language, how numbers are punctuated in it, and which unit a reader meets first. */
+export interface Style {
+  readonly language: Language;
   readonly decimal: string;
+  /** Between thousands, in numbers of so many whole digits and more. */
   readonly group: string;
+  readonly groupFrom: number;
   /** Degrees Fahrenheit, inches of mercury and feet stand first, the others beside them. */
   readonly customary?: boolean;
 }
@@ -121,12 +125,13 @@ export interface NumberStyle {
 const CUSTOMARY: ReadonlySet<UnitName | undefined> = new Set<UnitName>(['°F', '°F difference', 'inHg', 'ft']);
 
 /** A main unit and its second one in the order of a reader. */
-export const inOrder = (units: readonly [UnitName, UnitName?], style?: NumberStyle): readonly [UnitName, UnitName?] =>
-  style?.customary === true && CUSTOMARY.has(units[1]) ? [units[1]!, units[0]] : units;
+export const inOrder = (units: readonly [UnitName, UnitName?], style: Style): readonly [UnitName, UnitName?] =>
+  style.customary === true && CUSTOMARY.has(units[1]) ? [units[1]!, units[0]] : units;
 
-export const NUMBER_STYLES: Record<string, NumberStyle> = {
-  en: { decimal: '.', group: ',' },
-  es: { decimal: ',', group: ' ' },
+/** The usual style of each language. Spanish groups from five digits on: Ortografía de la lengua española (2010), VIII, 2.2.1.2. */
+export const STYLES: Readonly<Record<Language, Style>> = {
+  en: { language: 'en', decimal: '.', group: ',', groupFrom: 4 },
+  es: { language: 'es', decimal: ',', group: ' ', groupFrom: 5 },
 };
 
 const MINUS = '−';
@@ -153,11 +158,11 @@ export function decimalsFor(value: number, uncertainty: number): number {
  * A number as text: real minus sign, grouped thousands, rounded to `decimals` places.
  * @param decimals negative values round to tens, hundreds, …
  */
-export function formatNumber(value: number, decimals: number, style: NumberStyle = NUMBER_STYLES['en']!): string {
+export function formatNumber(value: number, decimals: number, style: Style): string {
   const rounded = decimals < 0 ? Math.round(value / 10 ** -decimals) * 10 ** -decimals : value;
   const digits = Math.abs(rounded).toFixed(Math.max(0, decimals));
   const [whole, fraction] = digits.split('.') as [string, string?];
-  const grouped = whole.length > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, style.group) : whole;
+  const grouped = whole.length >= style.groupFrom ? whole.replace(/\B(?=(\d{3})+$)/g, style.group) : whole;
   const isZero = !/[1-9]/.test(digits);
   return (rounded < 0 && !isZero ? MINUS : '') + grouped + (fraction === undefined ? '' : style.decimal + fraction);
 }
@@ -169,11 +174,11 @@ export function decimalsIn(unit: UnitName, value: number, uncertainty: number): 
 }
 
 /** A number in SI printed in a unit to a number of decimals, without the unit's symbol. */
-export const formatIn = (unit: UnitName, value: number, decimals: number, style?: NumberStyle): string =>
+export const formatIn = (unit: UnitName, value: number, decimals: number, style: Style): string =>
   formatNumber(DISPLAY_UNITS[unit].fromSi(value), decimals, style);
 
 /** A quantity in SI with its unit: `16.7 °C`, `48 %`, `1.53`. */
-export function formatWithUnit(unit: UnitName, value: number, uncertainty: number, style?: NumberStyle): string {
+export function formatWithUnit(unit: UnitName, value: number, uncertainty: number, style: Style): string {
   const { symbol } = DISPLAY_UNITS[unit];
   const number = formatIn(unit, value, decimalsIn(unit, value, uncertainty), style);
   return symbol === '' ? number : `${number}${symbol === '°' ? '' : ' '}${symbol}`;

@@ -1,11 +1,10 @@
 /** Tables and values: a room, an apparatus, a kind -> rows in SI -> digits. */
 export { stateOf, type Apparatus, type Conditions, type InputName, type Inputs, type Measured, type Particles, type State } from './conditions.ts';
-export { decimalsIn, DISPLAY_UNITS, formatIn, formatNumber, formatWithUnit, inOrder, NUMBER_STYLES, UNIT_CHOICES, UNITS_OF, unitFor, type DimensionName, type NumberStyle, type UnitName } from './display.ts';
+export { decimalsIn, DISPLAY_UNITS, formatIn, formatNumber, formatWithUnit, inOrder, STYLES, UNIT_CHOICES, UNITS_OF, unitFor, type DimensionName, type Style, type UnitName } from './display.ts';
 export { TABLE_KIND_NAMES, TABLE_KINDS, tableKind } from './kinds/index.ts';
 export { PARAMETERS, type NumberParameter, type ParameterName, type Parameters, type WordParameter } from './parameters.ts';
 export { QUANTITIES, valueIn, type QuantityName } from './quantities.ts';
 export type { QuantityKind } from './quantity-kind.ts';
-export { REFERENCES, type Reference } from './references.ts';
 export { lessonRun, type PlannedStep } from './lesson-run.ts';
 export { parametersOf, tableRequestOf, valueQuestionOf, type Attributes, type ValueQuestion } from './request.ts';
 export { inRoom, pressureAtElevation, WEATHER_SPREAD_OF_PRESSURE, type Level, type Room } from './room.ts';

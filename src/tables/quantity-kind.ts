@@ -5,7 +5,6 @@ import { cloudAt, type Cloud } from './cloud.ts';
 import type { ParameterName, Parameters } from './parameters.ts';
 
 export interface QuantityKind {
-  readonly label: string;
   readonly dimension: DimensionName;
   /** Parameters without which it has no meaning; the planned drop stands in for a missing `drop`. */
   readonly needs: readonly ParameterName[];
@@ -24,20 +23,20 @@ export const VESSEL = ['humidity', 'temperature', 'elevation'] as const;
 /** A share of the value, of its distance from `origin` where that is what the model computes. */
 export const share = (part: number, origin = 0): ((value: number) => number) => (value) => part * Math.abs(value - origin);
 
-export const onDrop = (label: string, dimension: DimensionName, of: (state: State, drop: number) => number, model?: QuantityKind['model']): QuantityKind =>
-  ({ label, dimension, needs: ['drop'], takes: VESSEL, compute: (state, { drop }) => of(state, drop), model });
-export const ofVessel = (label: string, dimension: DimensionName, of: (state: State) => number): QuantityKind =>
-  ({ label, dimension, needs: [], takes: VESSEL, compute: of });
-export const ofRoom = (label: string, dimension: DimensionName, of: (state: State) => number): QuantityKind =>
-  ({ label, dimension, needs: [], takes: ROOM, compute: of });
-export const onHeight = (label: string, dimension: DimensionName, of: (state: State, height: number, air?: 'vessel' | 'room') => number): QuantityKind =>
-  ({ label, dimension, needs: ['height'], takes: [...VESSEL, 'air'], compute: (state, { height, air }) => of(state, height ?? 0, air) });
+export const onDrop = (dimension: DimensionName, of: (state: State, drop: number) => number, model?: QuantityKind['model']): QuantityKind =>
+  ({ dimension, needs: ['drop'], takes: VESSEL, compute: (state, { drop }) => of(state, drop), model });
+export const ofVessel = (dimension: DimensionName, of: (state: State) => number): QuantityKind =>
+  ({ dimension, needs: [], takes: VESSEL, compute: of });
+export const ofRoom = (dimension: DimensionName, of: (state: State) => number): QuantityKind =>
+  ({ dimension, needs: [], takes: ROOM, compute: of });
+export const onHeight = (dimension: DimensionName, of: (state: State, height: number, air?: 'vessel' | 'room') => number): QuantityKind =>
+  ({ dimension, needs: ['height'], takes: [...VESSEL, 'air'], compute: (state, { height, air }) => of(state, height ?? 0, air) });
 
 /** From a simulated run: its walls' time constant is known within a third, which outweighs all but what it starts with. */
-export const ofRun = (label: string, dimension: DimensionName, of: (state: State, drop: number) => number, model?: QuantityKind['model']): QuantityKind =>
-  ({ ...onDrop(label, dimension, of, model), varies: ['startHumidity', 'roomTemperature'] });
+export const ofRun = (dimension: DimensionName, of: (state: State, drop: number) => number, model?: QuantityKind['model']): QuantityKind =>
+  ({ ...onDrop(dimension, of, model), varies: ['startHumidity', 'roomTemperature'] });
 /** From a simulated cloud: number and size of the particles are estimates, which outweighs the room's uncertainty. */
-export const ofCloud = (label: string, dimension: DimensionName, model: QuantityKind['model'], of: (cloud: Cloud, state: State) => number): QuantityKind => ({
-  label, dimension, needs: ['drop'], takes: [...VESSEL, 'number', 'particles'], varies: [], model,
+export const ofCloud = (dimension: DimensionName, model: QuantityKind['model'], of: (cloud: Cloud, state: State) => number): QuantityKind => ({
+  dimension, needs: ['drop'], takes: [...VESSEL, 'number', 'particles'], varies: [], model,
   compute: (state, { drop, number, particles }) => of(cloudAt(state, drop, number, particles), state),
 });

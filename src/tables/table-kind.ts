@@ -1,17 +1,17 @@
 /** What a table kind is: rows over one parameter, columns of quantities. A new kind is one file in kinds/ and one line in its list. */
 import type { Curve } from '../figures/index.ts';
+import type { CellWord, FormulaWords, KindName, Language, LabelName, MarkName, ReferenceName } from '../texts/index.ts';
 import type { InputName, State } from './conditions.ts';
 import { UNITS_OF, type DimensionName, type UnitName } from './display.ts';
 import type { NumberParameter, ParameterName, Parameters } from './parameters.ts';
 import { QUANTITIES, valueIn, type QuantityName } from './quantities.ts';
 import type { QuantityKind } from './quantity-kind.ts';
-import type { Reference } from './references.ts';
 import type { Cell } from './spread.ts';
 
 export interface Column {
   /** In tables.json; SI. */
   readonly key: string;
-  readonly label: string;
+  readonly label: LabelName;
   readonly dimension: DimensionName;
   /** Main unit and the second one printed small; the dimension's own where absent. */
   readonly units: readonly [UnitName, UnitName?];
@@ -24,20 +24,19 @@ export interface Column {
   /** Its cells span decades: each is rounded on its own. */
   readonly spans?: boolean;
   /** How a yes and a no are printed. */
-  readonly words?: readonly [yes: string, no: string];
+  readonly words?: readonly [yes: CellWord, no: CellWord];
 }
 
 /** One row asked for: where it stands, and a word if it is a marked one. */
 export interface RowAt {
   readonly at: number;
-  readonly mark?: string;
+  readonly mark?: MarkName;
   /** Standard uncertainty of where a marked row stands, SI. */
   readonly uncertainty?: number;
 }
 
 export interface TableKind {
-  readonly kind: string;
-  readonly title: string;
+  readonly kind: KindName;
   /** The parameter that differs from row to row, and the attribute that lists its values. */
   readonly over: NumberParameter;
   readonly listAttribute: string;
@@ -53,21 +52,21 @@ export interface TableKind {
   /** Inputs whose uncertainty it is worth to follow through a simulation; all where absent. */
   readonly varies?: readonly InputName[];
   /** The figure drawn from the same rows; nothing where none of them has an answer. */
-  readonly curve?: (rows: readonly (readonly Cell[])[], id: string) => Curve | undefined;
-  /** How it is computed: a formula in TeX and what a reader should know. */
-  readonly method: { readonly formula: string; readonly words: string };
+  readonly curve?: (rows: readonly (readonly Cell[])[], id: string, language: Language) => Curve | undefined;
+  /** How it is computed: a formula in TeX. What a reader should know beside it is told by the texts. */
+  readonly formula: (words: FormulaWords) => string;
   /** Where formulas and constants come from. */
-  readonly sources: readonly Reference[];
+  readonly sources: readonly ReferenceName[];
 }
 
 /** A column that shows a quantity. */
 export function columnOf(key: string, quantity: QuantityName, options: Partial<Column> = {}): Column & { readonly quantity: QuantityName } {
-  const { label, dimension, model }: QuantityKind = QUANTITIES[quantity];
-  return { key, label, dimension, units: UNITS_OF[dimension], model, ...options, quantity };
+  const { dimension, model }: QuantityKind = QUANTITIES[quantity];
+  return { key, label: quantity, dimension, units: UNITS_OF[dimension], model, ...options, quantity };
 }
 
 /** A column of yes or no. */
-export const columnOfWords = (key: string, label: string, words: readonly [yes: string, no: string]): Column =>
+export const columnOfWords = (key: string, label: LabelName, words: readonly [yes: CellWord, no: CellWord]): Column =>
   ({ key, label, dimension: 'count', units: UNITS_OF.count, words });
 
 /** Rows that show one quantity per column, asked at one value of the row's parameter. */

@@ -1,6 +1,7 @@
 /** A table kind at given conditions: rows in SI with uncertainties, and the same as formatted cells. */
 import { stateOf, type Conditions, type State } from './conditions.ts';
-import { decimalsIn, DISPLAY_UNITS, formatIn, inOrder, type NumberStyle, type UnitName } from './display.ts';
+import { CELLS, LABELS, MARKS, type MarkName } from '../texts/index.ts';
+import { decimalsIn, DISPLAY_UNITS, formatIn, inOrder, type Style, type UnitName } from './display.ts';
 import type { Parameters } from './parameters.ts';
 import { spreadOver, type Cell, type Spread } from './spread.ts';
 import type { Column, RowAt, TableKind } from './table-kind.ts';
@@ -123,26 +124,28 @@ export interface PrintedTable {
 }
 
 const NOT_APPLICABLE = '–';
+const wordsOf = (mark: MarkName | undefined, language: Style['language']): string | undefined => mark && MARKS[language][mark];
 
 /** The digits of a table: no more than the uncertainty of its conditions supports, the same number all down a column. */
-export function printTable(table: Table, style?: NumberStyle): PrintedTable {
+export function printTable(table: Table, style: Style): PrintedTable {
+  const { language } = style;
   const plan = table.columns.flatMap((column, index) => {
     const printed = (unit: UnitName) => ({ unit, decimals: columnDecimals(table, index, unit, unit === column.units[0]) });
     const [main, also] = inOrder(column.units, style);
     return [
-      { label: column.label, index, main: printed(main), also: also === undefined ? undefined : printed(also) },
-      ...(column.beside ?? []).map((unit) => ({ label: column.label, index, main: printed(unit), also: undefined })),
+      { label: LABELS[language][column.label], index, main: printed(main), also: also === undefined ? undefined : printed(also) },
+      ...(column.beside ?? []).map((unit) => ({ label: LABELS[language][column.label], index, main: printed(unit), also: undefined })),
     ];
   });
   return {
     columns: plan.map(({ label, main, also }) => ({ label, unit: DISPLAY_UNITS[main.unit].symbol, alsoUnit: also && DISPLAY_UNITS[also.unit].symbol })),
     rows: table.rows.map((row, r) => ({
-      mark: table.rowsAt[r]!.mark,
+      mark: wordsOf(table.rowsAt[r]!.mark, language),
       cells: plan.map(({ index, main, also }) => {
         const value = row[index] ?? null;
         if (value === null) return { text: NOT_APPLICABLE };
         const { given, spans, words } = table.columns[index]!;
-        if (typeof value === 'boolean') return { text: value ? words![0] : words![1] };
+        if (typeof value === 'boolean') return { text: CELLS[language][value ? words![0] : words![1]] };
         // A marked row stands at a computed place among chosen ones, and is rounded on its own.
         const own = spans || (given && table.rowsAt[r]!.uncertainty !== undefined);
         const print = ({ unit, decimals }: { unit: UnitName; decimals: number }): string =>

@@ -1,6 +1,6 @@
 /** One computed quantity for a sentence, a question or a key. */
 import type { Conditions } from './conditions.ts';
-import { DISPLAY_UNITS, formatWithUnit, inOrder, UNITS_OF, type NumberStyle, type UnitName } from './display.ts';
+import { DISPLAY_UNITS, formatWithUnit, inOrder, UNITS_OF, type Style, type UnitName } from './display.ts';
 import type { Parameters } from './parameters.ts';
 import { QUANTITIES, valueIn, type QuantityName } from './quantities.ts';
 import type { QuantityKind } from './quantity-kind.ts';
@@ -32,7 +32,7 @@ export interface PrintedValue {
  * A value as text with its unit.
  * @param unit prints in this unit alone; the dimension's own units where absent
  */
-export function printValue(name: QuantityName, { value, uncertainty }: Value, unit?: UnitName, style?: NumberStyle): PrintedValue {
+export function printValue(name: QuantityName, { value, uncertainty }: Value, unit: UnitName | undefined, style: Style): PrintedValue {
   if (value === null) return { text: '–' };
   const [main, also] = unit === undefined ? inOrder(UNITS_OF[QUANTITIES[name].dimension], style) : [unit];
   return {

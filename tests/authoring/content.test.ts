@@ -39,6 +39,8 @@ const CASES: readonly (readonly [name: string, findings: readonly string[], with
   ['missing-file', ['missing-file kits/first-cloud/background.mdx:1:1'], 'kits/first-cloud/background.mdx'],
   ['missing-site', ['missing-file site.yaml:1:1'], 'site.yaml'],
   ['unknown-file', ['unknown-file rooms/attic.yml:1:1']],
+  ['translation-language', ['translation-language kits/second-cloud/kit.yaml:3:16']],
+  ['translation-of-translation', ['translation-of-translation kits/first-cloud/kit.yaml:3:16']],
   ['bad-name', ['bad-name rooms/Big Hall.yaml:1:1']],
   ['unknown-room', ['unknown-reference site.yaml:4:7']],
   ['unknown-standard', ['unknown-reference kits/first-cloud/kit.yaml:11:18']],

@@ -2,11 +2,11 @@
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { loadContent, readReadings } from '../../src/authoring/index.ts';
-import { asFile, columnsOf, HEADER, withRow } from '../../src/browser/readings-text.ts';
+import { asFile, columnsOf, tableFormat, withRow } from '../../src/browser/readings-text.ts';
 import { conditionsOf, VOCABULARY } from '../../src/sheets/index.ts';
-import { renderComparison } from '../../src/sheets/html/readings.ts';
+import { notesOf, renderComparison } from '../../src/sheets/html/readings.ts';
 import { compareWithModel, expectedReadings, valveClosed, type ClassReading } from '../../src/sheets/readings.ts';
-import type { Conditions } from '../../src/tables/index.ts';
+import { STYLES, type Conditions } from '../../src/tables/index.ts';
 import { classRun, CLOSED, TRUTH } from '../support/class-run.ts';
 import { ROOT } from '../support/root.ts';
 
@@ -18,22 +18,46 @@ beforeAll(async () => {
 
 const recorded = (seed: number): readonly ClassReading[] => readReadings(classRun(conditions, seed), '').readings!;
 
+const [ENGLISH, SPANISH] = [tableFormat('en'), tableFormat('es')];
+
 describe('the text of a table', () => {
   it('begins with the columns that are needed', () => {
-    expect(withRow('', ['0', ' 0 ', '21.0'])).toBe(`${HEADER}\n0,0,21.0\n`);
-    expect(columnsOf('')).toEqual(['time (s)', 'gauge (kPa)', 'thermometer (°C)']);
+    expect(withRow('', ['0', ' 0 ', '21.0'], ENGLISH)).toBe(`${ENGLISH.header}\n0,0,21.0\n`);
+    expect(columnsOf('', ENGLISH)).toEqual(['time (s)', 'gauge (kPa)', 'thermometer (°C)']);
   });
 
   it('keeps its own columns', () => {
-    expect(columnsOf('\n"gauge (inHg)", time (min) ,thermometer (°F)\r\n0,0,68')).toEqual(['gauge (inHg)', 'time (min)', 'thermometer (°F)']);
-    expect(withRow('a (s),b (kPa)\n1,2\n\n', ['3', '4'])).toBe('a (s),b (kPa)\n1,2\n3,4\n');
+    expect(columnsOf('\n"gauge (inHg)", time (min) ,thermometer (°F)\r\n0,0,68', ENGLISH)).toEqual(['gauge (inHg)', 'time (min)', 'thermometer (°F)']);
+    expect(withRow('a (s),b (kPa)\n1,2\n\n', ['3', '4'], ENGLISH)).toBe('a (s),b (kPa)\n1,2\n3,4\n');
   });
 
-  it('is saved as it was entered', () => expect(asFile(`${HEADER}\n0,0,21.0\n5,-4,−3.5\n`)).toBe(`${HEADER}\r\n0,0,21.0\r\n5,-4,−3.5\r\n`));
+  it('is saved as it was entered', () => expect(asFile(`${ENGLISH.header}\n0,0,21.0\n5,-4,−3.5\n`, ENGLISH)).toBe(`${ENGLISH.header}\r\n0,0,21.0\r\n5,-4,−3.5\r\n`));
+
+  it('in Spanish parts columns by semicolons and numbers by commas, and is understood so', () => {
+    const text = withRow(withRow('', ['0', '0', '21,0'], SPANISH), ['5', '−4', '20,5'], SPANISH);
+    expect(text).toBe('tiempo (s);manómetro (kPa);termómetro (°C)\n0;0;21,0\n5;−4;20,5\n');
+    expect(columnsOf(text, SPANISH)).toEqual(['tiempo (s)', 'manómetro (kPa)', 'termómetro (°C)']);
+    const { readings, findings } = readReadings(text, '', 'es');
+    expect(findings).toEqual([]);
+    expect(readings?.map(({ gauge }) => gauge)).toEqual([0, -4000]);
+    expect(readings?.[1]?.thermometer).toBeCloseTo(293.65, 9);
+    // A file with commas, as other programs and lessons write it, is understood as well, and keeps its form.
+    const other = withRow('time (s),gauge (kPa),thermometer (°C)\n0,0,21.0', ['5', '-4', '20.5'], SPANISH);
+    expect(readReadings(other, '', 'es').readings?.[1]?.thermometer).toBeCloseTo(293.65, 9);
+    expect(asFile('a;b\n1,5;=1', SPANISH)).toBe('a;b\r\n1,5;"\'=1"\r\n');
+  });
+
+  it.each([
+    ['tiempo (s);manómetro (kPa)\n0;0\n5;1', 'falta la columna'],
+    ['tiempo (s);manómetro (kPa);termómetro (°C)\n0;0;x\n5;1;20', 'no es un número'],
+    ['tiempo (s);presion (kPa);termómetro (°C)\n0;0;20\n5;1;20', 'no hay ninguna columna'],
+    ['tiempo (s);manómetro (kPa);termómetro (kg)\n0;0;20\n5;1;20', 'no es una unidad'],
+    ['tiempo (s);manómetro (kPa);termómetro (°C)\n5;0;20\n5;1;20', 'no viene después'],
+  ])('says in Spanish what is wrong in %j', (text, what) => expect(readReadings(text, '', 'es').findings[0]?.what).toContain(what));
 
   // Openers of formulas: OWASP, CSV Injection.
   it.each(['=1+1', '+A1', '-A1', '@SUM(A1)', '"=1+1"', ' =1+1', '=HYPERLINK("a")'])('is saved so that no spreadsheet runs %s', (cell) => {
-    const [, row = ''] = asFile(`time (s)\n${cell}`).split('\r\n');
+    const [, row = ''] = asFile(`time (s)\n${cell}`, ENGLISH).split('\r\n');
     expect(row).toMatch(/^"'/);
   });
 });
@@ -69,10 +93,10 @@ describe('a comparison', () => {
   it('says what is wrong where there is nothing to fit', () => {
     const few = compareWithModel(recorded(1).slice(0, 5), conditions);
     expect(few.fit).toBeUndefined();
-    expect(few.notes.join()).toContain('There are 5 readings');
+    expect(notesOf(few, STYLES.en).join()).toContain('There are 5 readings');
     const late = compareWithModel(recorded(1).slice(4), conditions);
-    expect(late.notes.join()).toContain('far from where the vessel starts');
-    expect(renderComparison(few, { id: 'a', title: 'T' }).html).toContain('<svg');
+    expect(notesOf(late, STYLES.en).join()).toContain('far from where the vessel starts');
+    expect(renderComparison(few, { id: 'a', title: 'T', style: STYLES.en }).html).toContain('<svg');
   }, 60_000);
 
   it('expects the planned drop, and a thermometer that lags', () => {

@@ -4,6 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { conditionsFor } from '../../src/browser/room-conditions.ts';
 import { FIELD_NAMES, FIELDS, plainText, readTyped, unitOf, type FieldName } from '../../src/browser/room-fields.ts';
 import { isOwnRoom, NOTHING_SET, readAddress, writeAddress, writeSettings, type RoomSettings } from '../../src/browser/room-settings.ts';
+import { STYLES } from '../../src/tables/index.ts';
+import { ROOM_FIELD_TEXTS } from '../../src/texts/index.ts';
 import { conditions } from '../tables/conditions.ts';
 
 const live = { conditions, moving: [], language: 'en' } as const;
@@ -23,7 +25,7 @@ describe('an address', () => {
     ['#rating=-80kPa', '', { rating: -80_000 }],
   ];
   it.each(cases)('%s', (hash, anchor, values) => {
-    const read = readAddress(hash);
+    const read = readAddress(hash, STYLES.en);
     expect(read.anchor).toBe(anchor);
     expect(read.problems).toEqual([]);
     expect(Object.keys(read.settings?.values ?? {}).sort()).toEqual(Object.keys(values ?? {}).sort());
@@ -31,7 +33,7 @@ describe('an address', () => {
   });
 
   it.each(['#elevation=9000m', '#temperature=18K', '#humidity=abc', '#flavor=3', '#elevation=', '#humidity=%E0%A4%A'])('%s is explained and not taken', (hash) => {
-    const { settings, problems } = readAddress(hash);
+    const { settings, problems } = readAddress(hash, STYLES.en);
     expect(problems).toHaveLength(1);
     expect(problems[0]!.length).toBeGreaterThan(20);
     expect(settings?.values).toEqual({});
@@ -43,13 +45,13 @@ describe('an address', () => {
       fc.property(some, fc.boolean(), fc.constantFrom(undefined, 'sphere' as const), (raw, customary, shape) => {
         const rounded = Object.fromEntries(Object.entries(raw).flatMap(([name, value]) => {
           const unit = unitOf(name as FieldName, customary);
-          const read = readTyped(name as FieldName, plainText(value as number, unit), unit);
+          const read = readTyped(name as FieldName, plainText(value as number, unit), unit, STYLES.en);
           return 'value' in read ? [[name, read.value]] : [];
         }));
         const settings: RoomSettings = { values: rounded, customary, ...(shape === undefined ? {} : { shape }) };
         const text = writeSettings(settings);
         if (text === '') return;
-        const back = readAddress(`#${text}`);
+        const back = readAddress(`#${text}`, STYLES.en);
         expect(back.problems).toEqual([]);
         expect(writeSettings(back.settings!)).toBe(text);
         for (const [name, value] of Object.entries(rounded)) expect(back.settings!.values[name as FieldName]).toBeCloseTo(value, 9);
@@ -69,21 +71,30 @@ describe('what is typed', () => {
   it.each(FIELD_NAMES)('%s is taken at both ends of its range, and refused beyond with the range in words', (name) => {
     for (const customary of [false, true]) {
       const unit = unitOf(name, customary);
-      const { low, high, label } = FIELDS[name];
+      const { low, high } = FIELDS[name];
+      const label = ROOM_FIELD_TEXTS.en[name];
       const middle = (low + high) / 2;
-      expect(readTyped(name, plainText(middle, unit), unit)).toHaveProperty('value');
-      const beyond = readTyped(name, String(Math.ceil(Math.abs(unit.fromSi(high)) * 10 + 10)), unit);
+      expect(readTyped(name, plainText(middle, unit), unit, STYLES.en)).toHaveProperty('value');
+      const beyond = readTyped(name, String(Math.ceil(Math.abs(unit.fromSi(high)) * 10 + 10)), unit, STYLES.en);
       expect(beyond).toHaveProperty('problem', expect.stringContaining(label));
       expect(beyond).toHaveProperty('problem', expect.stringMatching(/outside what can be computed, .+ to .+/));
     }
   });
 
+  it('is refused in the page’s language, with its decimal sign', () => {
+    const unit = unitOf('temperature', false);
+    expect(readTyped('temperature', '99,5', unit, STYLES.es)).toEqual({ problem: 'Temperatura del aula: 99,5 °C queda fuera de lo que se puede calcular, de −20 °C a 50 °C.' });
+    expect(readTyped('humidity', 'x', unitOf('humidity', false), STYLES.es)).toEqual({ problem: 'Humedad del aula: «x» no es un número. Escriba uno como 50.' });
+    expect(readAddress('#flavor=3', STYLES.es).problems).toEqual(['La dirección dice flavor=3, que aquí no significa nada.']);
+    expect(conditionsFor({ ...live, language: 'es' }, { values: { elevation: 1600 }, customary: false }).roomTitle).toBe('su aula');
+  });
+
   it.each(['', 'warm', '1e3', '12,3,4', 'NaN', 'Infinity', '--1'])('“%s” is no number', (text) => {
-    expect(readTyped('temperature', text, unitOf('temperature', false))).toHaveProperty('problem');
+    expect(readTyped('temperature', text, unitOf('temperature', false), STYLES.en)).toHaveProperty('problem');
   });
 
   it('may have a decimal comma and a minus sign as printed', () => {
-    expect(readTyped('temperature', '−3,5', unitOf('temperature', false))).toHaveProperty('value', 269.65);
+    expect(readTyped('temperature', '−3,5', unitOf('temperature', false), STYLES.en)).toHaveProperty('value', 269.65);
   });
 });
 

@@ -1,5 +1,6 @@
 /** Data and readings of SVG text shared by the drawings' tests. */
 import type { Curve, RunChart, Setup } from '../../src/figures/index.ts';
+import { STYLES } from '../../src/tables/display.ts';
 
 export const curve: Curve = {
   id: 'steps',
@@ -24,6 +25,7 @@ export const run: RunChart = {
   minutes: 30,
   linkSteps: true,
   teachers: false,
+  style: STYLES.en,
   series: {
     time,
     gauge: time.map((t) => (low(t) ? -20 : 0)),
@@ -41,6 +43,7 @@ export const run: RunChart = {
 };
 
 export const setup: Setup = {
+  language: 'en',
   title: 'The set-up',
   shape: 'cylinder',
   vessel: 'polycarbonate cylinder, 5.0 L, rated from −85 kPa to +20 kPa',

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { renderCurve, renderPath, renderRunChart, renderSetup, renderSign, SIGNS, type Setup } from '../../src/figures/index.ts';
+import { STYLES } from '../../src/tables/display.ts';
+import { SIGN_TEXTS, type SignNumber } from '../../src/texts/index.ts';
 import { box, collisions, curve, drawings, labels, run, setup, span } from './data.ts';
 
-const path = renderPath({ id: 'p', title: 'Path', pressure: [1003, 953, 803], temperatureClear: [21, 16.7, 2.9], temperatureCloudy: [21, 18.9, 12.5] });
+const path = renderPath({ id: 'p', title: 'Path', pressure: [1003, 953, 803], temperatureClear: [21, 16.7, 2.9], temperatureCloudy: [21, 18.9, 12.5] }, STYLES.en);
 const [wide = '', tall = ''] = drawings(renderRunChart(run));
 const [wideTaught = ''] = drawings(renderRunChart({ ...run, teachers: true }));
 
@@ -14,7 +16,7 @@ const setups: Partial<Setup>[] = [
 ];
 
 const every: readonly (readonly [string, string])[] = [
-  ['curve', renderCurve(curve)],
+  ['curve', renderCurve(curve, STYLES.en)],
   ['path', path],
   ['run chart along', wide],
   ['run chart downward', tall],
@@ -50,7 +52,7 @@ describe.each(every)('%s', (_, svg) => {
 });
 
 describe('curve', () => {
-  const svg = renderCurve(curve);
+  const svg = renderCurve(curve, STYLES.en);
 
   test('draws one line for each series, with all of its points', () => {
     const counts = [...svg.matchAll(/class="curve-line[^"]*" d="([^"]*)"/g)].map(([, d = '']) => d.split(/[ML]/).length - 1);
@@ -70,7 +72,7 @@ describe('curve', () => {
 
   test('names a curve at its right end, also where its points run leftward', () => {
     const series = [{ label: 'late', stroke: 'solid', points: [[0, 0], [10, 10]] }, { label: 'early', stroke: 'solid', points: [[10, 0], [0, 10]] }] as const;
-    const texts = labels(renderCurve({ ...curve, series, marks: [] }));
+    const texts = labels(renderCurve({ ...curve, series, marks: [] }, STYLES.en));
     const height = (text: string): number => texts.find((label) => label.text === text)?.y ?? Number.NaN;
     expect(height('early') - height('late')).toBeGreaterThan(200);
   });
@@ -83,7 +85,33 @@ describe('curve', () => {
     ['no points', { ...curve, series: [{ label: 'a', stroke: 'solid', points: [] }] }],
     ['a point that is no number', { ...curve, series: [{ label: 'a', stroke: 'solid', points: [[0, Number.NaN]] }] }],
   ] as const)('refuses %s', (_, broken) => {
-    expect(() => renderCurve(broken)).toThrow(RangeError);
+    expect(() => renderCurve(broken, STYLES.en)).toThrow(RangeError);
+  });
+});
+
+describe('in Spanish', () => {
+  const style = STYLES.es;
+  const spanish: readonly (readonly [string, string])[] = [
+    ['curve', renderCurve({ ...curve, series: curve.series.map((series) => ({ ...series, points: series.points.map(([x, y]) => [x / 40, y / 40] as const) })), marks: [] }, style)],
+    ['path', renderPath({ id: 'p', title: 'Camino', pressure: [1003, 953, 803], temperatureClear: [21, 16.7, 2.9], temperatureCloudy: [21, 18.9, 12.5] }, style)],
+    ...drawings(renderRunChart({ ...run, style, teachers: true })).map((svg, i) => [`run chart ${i + 1}`, svg] as const),
+    ...setups.flatMap((change, i) => drawings(renderSetup({ ...setup, language: 'es', ...change })).map((svg, view) => [`set-up ${i + 1}, view ${view + 1}`, svg] as const)),
+  ];
+
+  test.each(spanish)('%s keeps its text in its frame and apart', (_, svg) => {
+    const [width] = box(svg);
+    for (const label of labels(svg)) {
+      const [left, right] = span(label);
+      expect(left, label.text).toBeGreaterThanOrEqual(-1);
+      expect(right, label.text).toBeLessThanOrEqual(width + 1);
+      expect(label.text).not.toMatch(/\d\.\d/);
+    }
+    expect(collisions(svg)).toEqual([]);
+  });
+
+  test('reads its numbers with a comma', () => {
+    expect(renderRunChart({ ...run, style })).toContain('<td>−20,0</td><td>19,4</td>');
+    expect(renderRunChart({ ...run, style })).toContain('El manómetro va de −20,0 a 0,0 kPa');
   });
 });
 
@@ -138,7 +166,7 @@ describe('path', () => {
   });
 
   test('refuses a temperature without a pressure', () => {
-    expect(() => renderPath({ id: 'p', title: 'Path', pressure: [1003], temperatureClear: [21, 3], temperatureCloudy: [21] })).toThrow(RangeError);
+    expect(() => renderPath({ id: 'p', title: 'Path', pressure: [1003], temperatureClear: [21, 3], temperatureCloudy: [21] }, STYLES.en)).toThrow(RangeError);
   });
 });
 
@@ -175,24 +203,24 @@ describe('signs', () => {
     ['W001', /^Warning$/], ['W011', /slippery/i], ['W012', /electricity/i], ['W017', /hot surface/i], ['W021', /flammable/i], ['W027', /optical radiation/i], ['W029', /pressurized/i],
     ['P002', /smoking/i], ['P003', /open flame/i], ['M002', /instructions/i], ['M003', /ear protection/i], ['M004', /eye protection/i], ['M009', /gloves/i], ['M013', /face shield/i],
     ['E003', /first aid/i], ['E011', /eyewash/i], ['F001', /extinguisher/i],
-  ])('%s means what the standard says', (number, meaning) => {
-    expect(SIGNS[number]?.meaning).toMatch(meaning);
+  ] as const)('%s means what the standard says', (number, meaning) => {
+    expect(SIGN_TEXTS.en[number]).toMatch(meaning);
   });
 
-  test.each(Object.keys(SIGNS))('%s has the shape and colors of its category', (number) => {
-    const svg = renderSign(number);
+  test.each(Object.keys(SIGNS) as SignNumber[])('%s has the shape and colors of its category', (number) => {
+    const svg = renderSign(number, 'en');
     const [kind, ground] = SHAPES[number[0] as keyof typeof SHAPES];
-    expect(SIGNS[number]?.kind).toBe(kind);
+    expect(SIGNS[number].kind).toBe(kind);
     expect(svg).toMatch(ground);
     expect(svg).toContain(`(ISO 7010 ${number})</title>`);
     expect(svg).not.toMatch(/ style=|<style|NaN/);
   });
 
   test('a prohibition is struck through above its symbol', () => {
-    expect(renderSign('P003')).toMatch(/<path d="M20 20 80 80" stroke="#9b2423"[^>]*\/><\/svg>$/);
+    expect(renderSign('P003', 'en')).toMatch(/<path d="M20 20 80 80" stroke="#9b2423"[^>]*\/><\/svg>$/);
   });
 
   test('refuses a number that is not drawn, naming those that are', () => {
-    expect(() => renderSign('X999')).toThrow(/W001/);
+    expect(() => renderSign('X999', 'en')).toThrow(/W001/);
   });
 });

@@ -12,16 +12,16 @@ const ADDRESSES = [
 ];
 
 describe('the printed code', () => {
-  it.each(ADDRESSES)('leads to %s', (address) => expect(readCode(printedCode(address))).toBe(address));
+  it.each(ADDRESSES)('leads to %s', (address) => expect(readCode(printedCode(address, 'en'))).toBe(address));
 
   it('leads to any address of a page', () => {
     fc.assert(fc.property(fc.webUrl().filter((address) => address.length <= 100), (address) => {
-      expect(readCode(printedCode(address))).toBe(address);
+      expect(readCode(printedCode(address, 'en'))).toBe(address);
     }), { seed: 20, numRuns: 60 });
   });
 
   it('has its quiet zone of four modules (section 6.3.8) and its finders in three corners (6.3.3)', () => {
-    const { modules, quiet } = modulesOf(printedCode(ADDRESSES[0]!));
+    const { modules, quiet } = modulesOf(printedCode(ADDRESSES[0]!, 'en'));
     expect(quiet).toBe(4);
     const finder = ['1111111', '1000001', '1011101', '1011101', '1011101', '1000001', '1111111'];
     const corner = (top: number, left: number): string[] => modules.slice(top, top + 7).map((row) => row.slice(left, left + 7).map(Number).join(''));
@@ -31,10 +31,10 @@ describe('the printed code', () => {
   });
 
   it('obeys the pages’ policy and says what it is', () => {
-    const svg = printedCode('https://a.example/?x=1&y="2"');
+    const svg = printedCode('https://a.example/?x=1&y="2"', 'en');
     expect(svg).not.toMatch(/style|<script|href/);
     expect(svg).toContain('aria-label="Code of the address https://a.example/?x=1&amp;y=&quot;2&quot;"');
   });
 
-  it('refuses what no code can hold: 2,331 bytes at 40-M, table 7', () => expect(() => printedCode('x'.repeat(2332))).toThrow(RangeError));
+  it('refuses what no code can hold: 2,331 bytes at 40-M, table 7', () => expect(() => printedCode('x'.repeat(2332), 'en')).toThrow(RangeError));
 });

@@ -1,8 +1,9 @@
 /** Questions: the same order everywhere, a tolerance with a reason, and what must not be asked. */
 import { describe, expect, it } from 'vitest';
 import type { Content, Kit, QuestionMeta } from '../../src/authoring/index.ts';
-import { checkQuestions, hashOf, itemOf, shuffled, TOLERANCE_RULE, toleranceIn, type Answer } from '../../src/questions/index.ts';
-import { computeValue, printValue } from '../../src/tables/index.ts';
+import { checkQuestions, hashOf, itemOf, shuffled, toleranceIn, type Answer } from '../../src/questions/index.ts';
+import { computeValue, printValue, STYLES } from '../../src/tables/index.ts';
+import { KEY_TEXTS } from '../../src/texts/index.ts';
 import { certain, conditions } from '../tables/conditions.ts';
 
 const option = (of: string, extra: object = {}) => ({ value: { of, unit: undefined, ...extra }, why: `${of} ${JSON.stringify(extra)}` });
@@ -33,7 +34,7 @@ describe('the order of options', () => {
   it('is never the right one where order is the answer', () => {
     const meta = { kind: 'ordering', level: 1, items: ['one', 'two', 'three'] } as QuestionMeta;
     for (let i = 0; i < 60; i++) {
-      const item = itemOf(`order-${i}`, meta, conditions);
+      const item = itemOf(`order-${i}`, meta, conditions, STYLES.en);
       if (item.kind !== 'ordering') throw new Error('not an ordering');
       expect(item.items).not.toEqual(item.rightOrder);
       expect([...item.items].sort()).toEqual([...item.rightOrder].sort());
@@ -43,11 +44,14 @@ describe('the order of options', () => {
 
 describe('the tolerance', () => {
   const answerOf = (meta: QuestionMeta, of = conditions): Answer => {
-    const item = itemOf('one', meta, of);
+    const item = itemOf('one', meta, of, STYLES.en);
     if (item.kind !== 'numeric') throw new Error('not numeric');
     return item.answer;
   };
-  it('is told in words', () => expect(TOLERANCE_RULE).toContain('twice the standard uncertainty'));
+  it('is told in words', () => {
+    expect(KEY_TEXTS.en.rule).toContain('twice the standard uncertainty');
+    expect(KEY_TEXTS.es.rule).toContain('dos incertidumbres típicas');
+  });
   it('of a temperature is twice the uncertainty with 0.2 K, added in squares', () => {
     const { uncertainty } = computeValue(conditions, 'temperatureClear', { drop: 20_000 });
     expect(answerOf(numeric('temperatureClear', drop(20_000))).tolerance).toBeCloseTo(2 * Math.hypot(uncertainty, 0.2), 9);
@@ -84,7 +88,7 @@ describe('what must not be asked', () => {
     const findings = checkQuestions(content, kitWith(near), conditions);
     expect(findings.map(({ code }) => code)).toEqual(['option-within-tolerance']);
     expect(findings[0]).toMatchObject({ file: 'questions/one.mdx', line: 2 });
-    const printed = printValue('temperatureClear', computeValue(conditions, 'temperatureClear', { drop: 20_250 })).text;
+    const printed = printValue('temperatureClear', computeValue(conditions, 'temperatureClear', { drop: 20_250 }), undefined, STYLES.en).text;
     expect(findings[0]!.what).toContain(printed);
   });
   it('and what may be', () => {

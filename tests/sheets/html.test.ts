@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { escapeHtml, html, NOTHING, raw } from '../../src/sheets/html/text.ts';
 import { renderTable } from '../../src/sheets/html/table.ts';
-import { tableKind } from '../../src/tables/index.ts';
+import { STYLES, tableKind } from '../../src/tables/index.ts';
 import { conditions } from '../tables/conditions.ts';
 
 describe('escaping', () => {
@@ -20,7 +20,7 @@ describe('escaping', () => {
 });
 
 describe('a table', () => {
-  const setting = { conditions, computedFor: 'Computed for <Room> & "vessel"' };
+  const setting = { conditions, computedFor: 'Computed for <Room> & "vessel"', style: STYLES.en };
   const figure = { id: 'one', kind: tableKind('droplets')!, request: { at: {} }, caption: 'Drops <b>"few"</b>' };
   const markup = renderTable(figure, setting).html;
 

@@ -2,10 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import { MathStyles } from '../../src/sheets/math.ts';
 import { TABLE_KINDS } from '../../src/tables/index.ts';
+import { FORMULA_WORDS, LANGUAGES } from '../../src/texts/index.ts';
 import { draw, loadMinimal, placeIn } from './place.ts';
 
 describe('a formula', () => {
-  it.each([...TABLE_KINDS.map(({ kind, method }) => [kind, method.formula]), ['fraction', '\\frac{a}{b}'], ['root', '\\sqrt{x^2}']])('of %s is set, without a style attribute', (_, tex) => {
+  it.each<readonly [string, string]>([...TABLE_KINDS.flatMap(({ kind, formula }) => LANGUAGES.map((language) => [`${kind}, ${language}`, formula(FORMULA_WORDS[language])] as const)), ['fraction', '\\frac{a}{b}'], ['root', '\\sqrt{x^2}']])('of %s is set, without a style attribute', (_, tex) => {
     const math = new MathStyles();
     const markup = math.render(tex!, true);
     expect(markup).toContain('<math');
@@ -22,7 +23,7 @@ describe('a formula', () => {
 
   it('names its rules so that no two collide and each can be a class', () => {
     const math = new MathStyles();
-    for (const { method } of TABLE_KINDS) math.render(method.formula, true);
+    for (const { formula } of TABLE_KINDS) math.render(formula(FORMULA_WORDS.en), true);
     const rules = math.css.split('\n').map((rule) => /^\.katex \.(k-[\w-]+)\.\1\{(.+)\}$/.exec(rule));
     expect(rules.every((rule) => rule !== null)).toBe(true);
     expect(new Set(rules.map((rule) => rule![1])).size).toBe(rules.length);

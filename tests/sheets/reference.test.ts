@@ -16,7 +16,7 @@ describe('a short citation', () => {
     [{ editor: [person('Lide')], issued }, 'Lide 2005'],
     [{ number: 'ISO 2533', issued: { 'date-parts': [[1975]] } }, 'ISO 2533 1975'],
     [{ author: [person('Espy')] }, 'Espy no date'],
-  ])('%j', (fields, expected) => expect(shortCitation(source(fields))).toBe(expected));
+  ])('%j', (fields, expected) => expect(shortCitation(source(fields), 'en')).toBe(expected));
 });
 
 describe('a full reference', () => {
@@ -24,19 +24,19 @@ describe('a full reference', () => {
     const paper = source({
       author: [person('Murphy', 'Daniel M.'), person('Koop', 'T.')], issued, 'container-title': 'Quarterly Journal', volume: '131', issue: '608', page: '1539-1565', DOI: '10.1256/qj.04.94',
     });
-    expect(fullReference(paper).html).toBe(
+    expect(fullReference(paper, 'en').html).toBe(
       'D. M. Murphy and T. Koop (2005). Title. <cite>Quarterly Journal</cite> 131 (608), 1539–1565. <a href="https://doi.org/10.1256/qj.04.94" rel="external">doi:10.1256/qj.04.94</a>',
     );
   });
   it('of a book, and of three authors', () => {
     const book = source({ type: 'book', author: [person('A', 'B.'), person('C', 'D.'), person('E', 'F.')], issued, publisher: 'Press' });
-    expect(fullReference(book).html).toBe('B. A, D. C and F. E (2005). <cite>Title</cite>. Press.');
+    expect(fullReference(book, 'en').html).toBe('B. A, D. C and F. E (2005). <cite>Title</cite>. Press.');
   });
   it('of a standard without authors', () => {
     const standard = source({ type: 'standard', title: 'Standard Atmosphere', number: 'ISO 2533', issued: { 'date-parts': [[1975]] }, URL: 'https://www.iso.org/standard/7472.html' });
-    expect(fullReference(standard).html).toContain('<cite>Standard Atmosphere</cite>, ISO 2533, 1975. <a href="https://www.iso.org/standard/7472.html"');
+    expect(fullReference(standard, 'en').html).toContain('<cite>Standard Atmosphere</cite>, ISO 2533, 1975. <a href="https://www.iso.org/standard/7472.html"');
   });
   it('escapes what it is given', () => {
-    expect(sourceView(source({ title: '<script>', author: [person('"><x')] })).html).not.toMatch(/<script|<x/);
+    expect(sourceView(source({ title: '<script>', author: [person('"><x')] }), 'en').html).not.toMatch(/<script|<x/);
   });
 });

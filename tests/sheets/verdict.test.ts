@@ -1,7 +1,7 @@
 /** The answer to “will it work here?”: what stands in the way is told, and what does not is not. */
 import { describe, expect, it } from 'vitest';
 import { renderVerdict } from '../../src/sheets/html/verdict.ts';
-import { verdictOn, type Conditions, type Obstacle } from '../../src/tables/index.ts';
+import { STYLES, verdictOn, type Conditions, type Obstacle } from '../../src/tables/index.ts';
 import { conditions, withSource } from '../tables/conditions.ts';
 
 const damp = (humidity: number, plannedDrop = 20_000): Conditions => ({ ...conditions, plannedDrop, inputs: { ...conditions.inputs, startHumidity: { value: humidity, uncertainty: 0.01 } } });
@@ -18,7 +18,10 @@ describe('a verdict', () => {
     const verdict = verdictOn(given);
     expect(verdict.obstacles).toEqual(obstacles);
     expect(verdict.works).toBe(obstacles.length === 0);
-    const { html } = renderVerdict(given);
+    const { html } = renderVerdict(given, STYLES.en);
+    const spanish = renderVerdict(given, STYLES.es).html;
+    expect(spanish).toContain(obstacles.length === 0 ? 'Sí.' : 'No.');
+    expect(spanish).not.toMatch(/NaN|undefined|null|Infinity|\d\.\d/);
     expect(html).toContain(obstacles.length === 0 ? 'Yes.' : 'No.');
     expect(html.includes('What to change')).toBe(obstacles.length > 0);
     expect(html).not.toMatch(/NaN|undefined|null|Infinity/);

@@ -1,6 +1,6 @@
 /** How numbers are written: SI Brochure 9th ed., 5.4; NIST SP 811, 7 and 10.5; JCGM 100, 7.2.6. */
 import { describe, expect, it } from 'vitest';
-import { decimalsIn, DISPLAY_UNITS, formatNumber, formatWithUnit, NUMBER_STYLES, UNIT_CHOICES, unitFor, UNITS_OF, type UnitName } from '../../src/tables/index.ts';
+import { decimalsIn, DISPLAY_UNITS, formatNumber, formatWithUnit, STYLES, UNIT_CHOICES, unitFor, UNITS_OF, type UnitName } from '../../src/tables/index.ts';
 import { decimalsFor } from '../../src/tables/display.ts';
 
 describe('the decimals that an uncertainty supports', () => {
@@ -44,18 +44,20 @@ describe('a number as text', () => {
     [1250, -2, '1,300'],
     [-1849, -1, '−1,850'],
     [21.05, 2, '21.05'],
-  ])('%d with %d decimals is %s', (value, decimals, text) => expect(formatNumber(value, decimals)).toBe(text));
+  ])('%d with %d decimals is %s', (value, decimals, text) => expect(formatNumber(value, decimals, STYLES.en)).toBe(text));
 
   it('follows the language', () => {
-    expect(formatNumber(-12345.5, 1, NUMBER_STYLES['es'])).toBe('−12 345,5');
-    expect(formatNumber(12345.5, 1, NUMBER_STYLES['en'])).toBe('12,345.5');
+    expect(formatNumber(-12345.5, 1, STYLES.es)).toBe('−12 345,5');
+    // Four digits stand together in Spanish: Ortografía de la lengua española (2010), VIII, 2.2.1.2 (from memory).
+    expect(formatNumber(1003.4, 1, STYLES.es)).toBe('1003,4');
+    expect(formatNumber(12345.5, 1, STYLES.en)).toBe('12,345.5');
   });
 
   it('puts a space before a unit, none before the degree of an angle (SI Brochure 5.4.3)', () => {
-    expect(formatWithUnit('°C', 294.15, 0.3)).toBe('21.0 °C');
-    expect(formatWithUnit('%', 0.97, 0.01)).toBe('97 %');
-    expect(formatWithUnit('°', Math.PI / 180, 0)).toBe('1°');
-    expect(formatWithUnit('1', 1.5, 0.01)).toBe('1.50');
+    expect(formatWithUnit('°C', 294.15, 0.3, STYLES.en)).toBe('21.0 °C');
+    expect(formatWithUnit('%', 0.97, 0.01, STYLES.en)).toBe('97 %');
+    expect(formatWithUnit('°', Math.PI / 180, 0, STYLES.en)).toBe('1°');
+    expect(formatWithUnit('1', 1.5, 0.01, STYLES.en)).toBe('1.50');
   });
 });
 

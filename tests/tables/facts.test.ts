@@ -120,7 +120,7 @@ describe('what must rise or fall', () => {
 
   it('a parcel is clear below its cloud base and saturated above', () => {
     const table = computeTable(tableKind('rising-parcel')!, conditions, { at: {} });
-    const marked = table.rowsAt.findIndex(({ mark }) => mark === 'cloud base');
+    const marked = table.rowsAt.findIndex(({ mark }) => mark === 'cloudBase');
     expect(marked).toBeGreaterThan(0);
     expect(table.rows[marked]![3]).toBeCloseTo(1, 8);
     table.rows.slice(0, marked).forEach((row) => expect([Number(row[3]) < 1, row[4]]).toEqual([true, 0]));
@@ -175,7 +175,7 @@ describe('what must rise or fall', () => {
 
   it('clean air is clear up to the limit and not beyond', () => {
     const table = computeTable(tableKind('no-particle-limit')!, conditions, { at: {} });
-    const limit = table.rowsAt.findIndex(({ mark }) => mark === 'cloud without particles');
+    const limit = table.rowsAt.findIndex(({ mark }) => mark === 'cloudWithoutParticles');
     table.rows.forEach((row, i) => expect(row[5]).toBe(i < limit));
     const [S, ion, homogeneous] = [2, 3, 4].map((c) => table.rows[limit]![c] as number);
     expect(S).toBeCloseTo(Math.min(ion!, homogeneous!), 6);

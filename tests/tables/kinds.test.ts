@@ -1,7 +1,8 @@
 /** Every table kind: columns by name, rows without being asked for any, the same digits each time. */
 import { describe, expect, it } from 'vitest';
 import { renderCurve } from '../../src/figures/index.ts';
-import { computeTable, printTable, REFERENCES, TABLE_KIND_NAMES, TABLE_KINDS, tableKind, type Conditions } from '../../src/tables/index.ts';
+import { computeTable, printTable, STYLES, TABLE_KIND_NAMES, TABLE_KINDS, tableKind, type Conditions } from '../../src/tables/index.ts';
+import { LANGUAGES, METHOD_TEXTS, REFERENCE_TEXTS } from '../../src/texts/index.ts';
 import { conditions, withSource } from './conditions.ts';
 
 /** The keys that programs outside read. */
@@ -45,7 +46,7 @@ describe.each(TABLE_KINDS.map((kind) => [kind.kind, kind] as const))('%s', (name
   it('gives the same digits twice', () => {
     const [first, second] = [copy(), copy()].map((one) => computeTable(kind, one, { at: {} }));
     expect(second!.rows).toEqual(first!.rows);
-    expect(printTable(second!)).toEqual(printTable(first!));
+    expect(printTable(second!, STYLES.en)).toEqual(printTable(first!, STYLES.en));
   });
 
   it('shows the columns asked for, in its own order', () => {
@@ -56,7 +57,7 @@ describe.each(TABLE_KINDS.map((kind) => [kind.kind, kind] as const))('%s', (name
   });
 
   it('prints one cell a column, and nothing that is no number or word', () => {
-    const { columns, rows } = printTable(computeTable(kind, conditions, { at: {} }));
+    const { columns, rows } = printTable(computeTable(kind, conditions, { at: {} }), STYLES.en);
     for (const { cells } of rows) {
       expect(cells).toHaveLength(columns.length);
       for (const { text } of cells) expect(text).toMatch(/^(–|−?[\d,]+(\.\d+)?|[a-z ]+)$/);
@@ -64,13 +65,13 @@ describe.each(TABLE_KINDS.map((kind) => [kind.kind, kind] as const))('%s', (name
   });
 
   it('tells its method and where it comes from', () => {
-    expect(kind.method.words.length).toBeGreaterThan(50);
+    for (const language of LANGUAGES) expect(METHOD_TEXTS[language][kind.kind].length).toBeGreaterThan(50);
     expect(kind.sources.length).toBeGreaterThan(0);
-    for (const source of kind.sources) expect(REFERENCES[source]).toBeTruthy();
+    for (const source of kind.sources) expect(REFERENCE_TEXTS.en[source]).toBeTruthy();
   });
 
   it.runIf(kind.curve !== undefined)('draws its curve', () => {
-    const svg = renderCurve(kind.curve!(computeTable(kind, conditions, { at: {} }).rows, 'one')!);
+    const svg = renderCurve(kind.curve!(computeTable(kind, conditions, { at: {} }).rows, 'one', 'en')!, STYLES.en);
     expect(svg).toContain('<svg');
     expect(svg).not.toContain('NaN');
   });
@@ -106,10 +107,10 @@ describe('what does not apply', () => {
   });
   it('has no curve where no row has an answer', () => {
     const { rows } = cells('strokes', {}, [0, 1], withSource({ kind: 'steady-pump', speed: 1e-4, ultimatePressure: 10_000 }));
-    expect(tableKind('strokes')!.curve!(rows, 'one')).toBeUndefined();
+    expect(tableKind('strokes')!.curve!(rows, 'one', 'en')).toBeUndefined();
   });
   it('is printed as a dash', () => {
-    const printed = printTable(cells('pressure-steps', {}, [80_000]));
+    const printed = printTable(cells('pressure-steps', {}, [80_000]), STYLES.en);
     expect(printed.rows[0]!.cells[5]!.text).toBe('–');
   });
 });
@@ -139,9 +140,9 @@ describe('rooms at the edges of what a school can be', () => {
     for (const kind of TABLE_KINDS) {
       const table = computeTable(kind, of, { at: {} });
       expect(table.rows.length, kind.kind).toBeGreaterThan(0);
-      const curve = kind.curve?.(table.rows, 'one');
-      if (curve !== undefined) expect(renderCurve(curve), kind.kind).not.toContain('NaN');
-      for (const { cells } of printTable(table).rows) for (const { text } of cells) expect(text, kind.kind).toMatch(/^(–|−?[\d,]+(\.\d+)?|[a-z ]+)$/);
+      const curve = kind.curve?.(table.rows, 'one', 'en');
+      if (curve !== undefined) expect(renderCurve(curve, STYLES.en), kind.kind).not.toContain('NaN');
+      for (const { cells } of printTable(table, STYLES.en).rows) for (const { text } of cells) expect(text, kind.kind).toMatch(/^(–|−?[\d,]+(\.\d+)?|[a-z ]+)$/);
     }
   });
 });

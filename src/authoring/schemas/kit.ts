@@ -1,5 +1,6 @@
 /** `kits/<kit>/kit.yaml`: for whom, where, with what, how long. */
 import { z } from 'zod';
+import { LANGUAGES } from '../../texts/index.ts';
 import { name, quantity, reference, text } from '../fields.ts';
 
 export const kitSchema = z
@@ -83,7 +84,8 @@ export const kitSchema = z
         }),
       )
       .describe('What was changed, version by version.'),
-    language: z.enum(['en', 'es']).describe('The language of the kit; that of the site where none is given.').optional(),
+    language: z.enum(LANGUAGES).describe('The language of the kit; that of the site where none is given.').optional(),
+    translationOf: reference('kit').describe('The kit that this one says in another language: each of the two leads to the other.').optional(),
   })
   .meta({ title: 'A kit', description: 'For whom the lesson is, where, with what, how long.' });
 

@@ -1,5 +1,6 @@
 /** `site.yaml`: the school and its site. */
 import { z } from 'zod';
+import { LANGUAGES } from '../../texts/index.ts';
 import { reference, text } from '../fields.ts';
 
 export const siteSchema = z
@@ -8,7 +9,7 @@ export const siteSchema = z
     address: z
       .url({ protocol: /^https$/ })
       .meta({ description: 'Where the site will stand, with its sub-path.', examples: ['https://school.example/lessons/'] }),
-    language: z.enum(['en', 'es']).describe('The language of the site: en for English, es for Spanish.'),
+    language: z.enum(LANGUAGES).describe('The language of the site: en for English, es for Spanish.'),
     room: reference('room').describe('The room of every kit that names none.'),
     license: text(200).meta({ description: 'The license under which the lessons may be used.', examples: ['CC-BY-4.0'] }),
     answers: z

@@ -1,4 +1,5 @@
 /** Lists that are drawn from the tables of the code: units, quantities, kinds of tables, findings. */
+import { CELLS, LABELS, type LabelName } from '../../texts/index.ts';
 import { dimensionInWords, DIMENSIONS, exampleOf, FINDINGS, MISSPELLINGS, SPELLINGS, UNITS, type Explanation, type FindingCode } from '../../authoring/index.ts';
 import { COMPONENTS } from '../../sheets/index.ts';
 import { TABLES_WITH_CURVE } from '../../sheets/components/requests.ts';
@@ -39,11 +40,11 @@ export interface ValueRow {
 }
 
 export const valueRows = (): ValueRow[] =>
-  Object.entries<QuantityKind>(QUANTITIES).map(([name, { label, dimension, needs, takes }]) => {
+  Object.entries<QuantityKind>(QUANTITIES).map(([name, { dimension, needs, takes }]) => {
     const symbols = (units: readonly (keyof typeof DISPLAY_UNITS | undefined)[]): string[] => units.flatMap((unit) => (unit === undefined ? [] : DISPLAY_UNITS[unit].symbol)).filter((symbol) => symbol !== '');
     const printed = symbols(UNITS_OF[dimension]);
     return {
-      name, label, printed: printed.join(', '), needs,
+      name, label: LABELS.en[name as LabelName], printed: printed.join(', '), needs,
       others: symbols(UNIT_CHOICES[dimension]).filter((symbol) => !printed.includes(symbol)),
       takes: takes.filter((parameter) => !needs.includes(parameter)),
     };
@@ -51,7 +52,7 @@ export const valueRows = (): ValueRow[] =>
 
 /** Columns of a table kind: key, heading, unit. */
 export const columnRows = ({ columns }: TableKind): { readonly key: string; readonly label: string; readonly unit: string }[] =>
-  columns.map(({ key, label, units, words }) => ({ key, label, unit: words === undefined ? DISPLAY_UNITS[units[0]].symbol : words.join(' or ') }));
+  columns.map(({ key, label, units, words }) => ({ key, label: LABELS.en[label], unit: words === undefined ? DISPLAY_UNITS[units[0]].symbol : words.map((word) => CELLS.en[word]).join(' or ') }));
 
 export const hasCurve = (kind: string): boolean => TABLES_WITH_CURVE.some((one) => one.kind === kind);
 

@@ -27,7 +27,7 @@ const optional = (names: readonly ParameterName[]): Record<string, z.ZodType> =>
 
 /** Attributes of `<WorkedTable>` (and `<Curve>`, of the kinds that have one), chosen by `kind`. */
 export function tableAttributes(kinds: readonly TableKind[]): (raw: RawAttributes) => z.ZodObject | UnknownChoice {
-  const schemas = new Map(kinds.map((kind) => [kind.kind, tableSchema(kind)]));
+  const schemas = new Map<string, z.ZodObject>(kinds.map((kind) => [kind.kind, tableSchema(kind)]));
   return (raw) => schemas.get(raw['kind'] ?? '') ?? { attribute: 'kind', unknown: raw['kind'], choices: [...schemas.keys()] };
 }
 

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { count, quantity, reference, text, type ComponentSpec } from '../../authoring/index.ts';
 import { formatNumber, type Attributes, type PlannedStep } from '../../tables/index.ts';
+import { LESSON_TEXTS } from '../../texts/index.ts';
 import type { Component } from '../component.ts';
 import { html, NOTHING } from '../html/text.ts';
 import { renderValue } from '../html/value.ts';
@@ -31,16 +32,15 @@ export function stepOf(attributes: Attributes): StepAttributes {
   return { at: at.value, duration: duration.value, title, action, drop: drop?.value, particles, expect };
 }
 
-const EXPECTED = { clear: 'look for: clear air', cloud: 'look for: cloud', clearing: 'look for: the cloud going' } as const;
-
 export const step: Component = {
   spec: { name: 'Step', placement: 'block', children: 'block', allowedIn: ['run'], attributes: stepSchema },
   draw: (attributes, children, scene) => {
     const { at, title, action, drop, expect } = stepOf(attributes);
+    const said = LESSON_TEXTS[scene.setting.style.language];
     const minutes = formatNumber(at / 60, at % 60 === 0 ? 0 : 1, scene.setting.style);
     const readings = [
-      drop === undefined ? NOTHING : html`<span class="reading">gauge ${renderValue({ of: 'gaugeAtDrop', at: { drop } }, scene.setting)}</span>`,
-      expect === undefined ? NOTHING : html`<span class="look">${EXPECTED[expect]}</span>`,
+      drop === undefined ? NOTHING : html`<span class="reading">${said.gauge} ${renderValue({ of: 'gaugeAtDrop', at: { drop } }, scene.setting)}</span>`,
+      expect === undefined ? NOTHING : html`<span class="look">${said.lookFor[expect]}</span>`,
     ];
     const margin = drop === undefined && expect === undefined ? NOTHING : html`<p class="readings">${readings}</p>`;
     return html`<section class="step step-${action}" id="${scene.nextId('step', undefined)}"><p class="clock"><time datetime="PT${Math.floor(at / 60)}M${at % 60}S">${minutes} min</time></p>${margin}<div class="deed"><h3>${title}</h3>${children()}</div></section>`;
@@ -57,10 +57,10 @@ function part(name: 'Predict' | 'Observe' | 'Explain'): Component {
   };
   return {
     spec,
-    draw: (attributes, children) => {
+    draw: (attributes, children, scene) => {
       const lines = (attributes['lines'] as number | undefined) ?? LINES[key];
       const room = lines === 0 ? NOTHING : html`<div class="lines lines-${lines}" aria-hidden="true"></div>`;
-      return html`<section class="${key}"><h2>${(attributes['title'] as string | undefined) ?? name}</h2>${children()}${room}</section>`;
+      return html`<section class="${key}"><h2>${(attributes['title'] as string | undefined) ?? LESSON_TEXTS[scene.setting.style.language][key]}</h2>${children()}${room}</section>`;
     },
   };
 }

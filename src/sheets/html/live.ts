@@ -1,7 +1,8 @@
 /** What a page carries so that the reader's device can compute it again: plain data in attributes, since a page holds no script of its own. */
 import { renderRunChart, type ChartStep } from '../../figures/run-chart.ts';
 import { toCelsius, toKilopascal } from '../../physics/units.ts';
-import { lessonRun, type Conditions, type Level, type PlannedStep } from '../../tables/index.ts';
+import { lessonRun, type Conditions, type Level, type PlannedStep, type Style } from '../../tables/index.ts';
+import type { Language } from '../../texts/index.ts';
 import { escapeHtml } from './text.ts';
 
 /** All that the numbers of a page follow from. */
@@ -9,8 +10,8 @@ export interface Live {
   readonly conditions: Conditions;
   /** Levels of the apparatus that move with the room's pressure. */
   readonly moving: readonly Level[];
-  /** In which numbers are punctuated. */
-  readonly language: string;
+  /** Of the page. */
+  readonly language: Language;
 }
 
 /** All that a run chart follows from, beside the conditions. */
@@ -32,7 +33,7 @@ export const readLiveRun = (text: string): LiveRun => JSON.parse(text) as LiveRu
  * The simulated lesson over its steps: gauge and thermometer, for teachers the gas as well.
  * @param simulated the run of these steps in these conditions, where it is known already
  */
-export function renderLiveRun(run: LiveRun, conditions: Conditions, { series } = lessonRun(conditions, run.steps)): string {
+export function renderLiveRun(run: LiveRun, conditions: Conditions, style: Style, { series } = lessonRun(conditions, run.steps)): string {
   const chart = renderRunChart({
     id: run.id,
     minutes: run.minutes,
@@ -45,6 +46,7 @@ export function renderLiveRun(run: LiveRun, conditions: Conditions, { series } =
     steps: run.steps,
     linkSteps: true,
     teachers: run.teachers,
+    style,
   });
   return chart.replace('<div', `<div data-run="${escapeHtml(JSON.stringify(run))}"`);
 }

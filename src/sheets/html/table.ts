@@ -2,9 +2,10 @@
 import type { Curve } from '../../figures/curve.ts';
 import { renderCurve } from '../../figures/draw-curve.ts';
 import {
-  computeTable, printTable, type Conditions, type NumberStyle, type PrintedCell, type PrintedColumn, type PrintedTable, type Table,
+  computeTable, printTable, type Conditions, type Style, type PrintedCell, type PrintedColumn, type PrintedTable, type Table,
   type TableKind, type TableRequest,
 } from '../../tables/index.ts';
+import { KIND_TITLES } from '../../texts/index.ts';
 import { writeTableRequest } from './ask.ts';
 import { html, NOTHING, raw, type Raw } from './text.ts';
 
@@ -15,29 +16,30 @@ export interface TableFigure {
   readonly caption?: string;
 }
 
-/** What is said of the conditions under each title, and how numbers are written. */
+/** What is said of the conditions under each title, and how the page is written. */
 export interface Setting {
   readonly conditions: Conditions;
   readonly computedFor: string;
-  readonly style?: NumberStyle;
+  readonly style: Style;
 }
 
 /** `<figure class="worked">`: title, for which room, the table. */
-export function renderTable({ id, kind, request, caption = kind.title }: TableFigure, { conditions, computedFor, style }: Setting): Raw {
+export function renderTable({ id, kind, request, caption }: TableFigure, { conditions, computedFor, style }: Setting): Raw {
+  const title = caption ?? KIND_TITLES[style.language][kind.kind];
   const table = computeTable(kind, conditions, request);
-  return html`<figure class="worked" id="${id}" data-table="${writeTableRequest(kind, request)}"><figcaption><span class="title">${caption}</span> <span class="for">${computedFor}</span></figcaption><div class="scroll" tabindex="0" role="group" aria-label="${caption}">${renderRows(printTable(table, style), caption)}</div></figure>`;
+  return html`<figure class="worked" id="${id}" data-table="${writeTableRequest(kind, request)}"><figcaption><span class="title">${title}</span> <span class="for">${computedFor}</span></figcaption><div class="scroll" tabindex="0" role="group" aria-label="${title}">${renderRows(printTable(table, style), title)}</div></figure>`;
 }
 
 /** The figure of a table kind, from all of its columns; nothing where the kind has none. */
-export function renderCurveOf({ id, kind, request, caption }: TableFigure, { conditions, computedFor }: Setting): Raw {
-  const curve = curveOf(kind, request, conditions, id);
+export function renderCurveOf({ id, kind, request, caption }: TableFigure, { conditions, computedFor, style }: Setting): Raw {
+  const curve = curveOf(kind, request, conditions, id, style);
   if (curve === undefined) return NOTHING;
-  return html`<figure class="worked" id="${id}" data-curve="${writeTableRequest(kind, request)}"><figcaption><span class="title">${caption ?? curve.title}</span> <span class="for">${computedFor}</span></figcaption><div class="curve">${raw(renderCurve(curve))}</div></figure>`;
+  return html`<figure class="worked" id="${id}" data-curve="${writeTableRequest(kind, request)}"><figcaption><span class="title">${caption ?? curve.title}</span> <span class="for">${computedFor}</span></figcaption><div class="curve">${raw(renderCurve(curve, style))}</div></figure>`;
 }
 
 /** What the figure of a table shows. */
-export const curveOf = (kind: TableKind, request: TableRequest, conditions: Conditions, id: string): Curve | undefined =>
-  kind.curve?.(computeTable(kind, conditions, { ...request, columns: undefined }).rows, id);
+export const curveOf = (kind: TableKind, request: TableRequest, conditions: Conditions, id: string, { language }: Style): Curve | undefined =>
+  kind.curve?.(computeTable(kind, conditions, { ...request, columns: undefined }).rows, id, language);
 
 /** `<table>`: heads with units, rows, the marked ones named. */
 export function renderRows({ columns, rows }: PrintedTable, name: string): Raw {

@@ -1,5 +1,6 @@
 /** Few particles or many: the cloud that each number makes. */
 import { toMicrometer, toPerCubicCentimeter } from '../../physics/index.ts';
+import { CURVE_TEXTS } from '../../texts/index.ts';
 import { stateAt } from '../air.ts';
 import { answered } from '../answered.ts';
 import { depthAcross, cloudAt, isSeen } from '../cloud.ts';
@@ -19,11 +20,10 @@ const rowsComputed = rowsOfQuantities('number', computed);
 
 export const droplets: TableKind = {
   kind: 'droplets',
-  title: 'Few particles or many',
   over: 'number',
   listAttribute: 'numbers',
   takes: ['drop', 'particles', 'humidity', 'temperature', 'elevation'],
-  columns: [...computed, columnOfWords('seen', 'cloud', ['seen', 'not seen'])],
+  columns: [...computed, columnOfWords('seen', 'seen', ['seen', 'notSeen'])],
   defaultList: () => [1e7, 1e8, 1e9, 1e10, 1e11, 1e12],
   varies: [],
   rows: (kitState, at, list) => {
@@ -37,20 +37,17 @@ export const droplets: TableKind = {
       }),
     ]);
   },
-  curve: (rows, id) => withPoints({
-    id: `${id}-curve`,
-    title: 'More particles, smaller drops',
-    description: 'Diameter of the droplets as pumping ends against the number of particles, on a scale of powers of ten: the more particles share the water, the smaller the drops.',
-    x: { label: 'particles per cm³, as a power of ten', unit: '' },
-    y: { label: 'droplet diameter', unit: 'µm' },
-    series: [{ label: 'droplets', points: pointsOf(rows, { index: 0, fromSi: (number) => Math.log10(toPerCubicCentimeter(number)) }, { index: 2, fromSi: toMicrometer }), stroke: 'solid', accent: true }],
-  }),
-  method: {
-    formula: 'r\\,\\frac{\\mathrm{d}r}{\\mathrm{d}t} \\approx \\frac{S - S_{\\mathrm{drop}}}{F_k + F_d},\\quad \\tau = \\frac{3\\,Q\\,w\\,L}{4\\,\\rho\\,r_e}',
-    words:
-      'Particles of all sizes take up vapor while the kit’s pump brings the vessel to the drop; the walls give off neither heat nor vapor. Optical depth τ ' +
-      'is that of the water w across the vessel L, in drops of the effective radius r_e. Whether it is seen is asked of the kit’s own light and backing, at ' +
-      'a contrast of 5 %. Rings are given for drops above 2 µm. Sizes and number of real particles are estimates: the figures are good to about a tenth.',
+  curve: (rows, id, language) => {
+    const said = CURVE_TEXTS[language].droplets;
+    return withPoints({
+      id: `${id}-curve`,
+      title: said.title,
+      description: said.description,
+      x: { label: said.x, unit: '' },
+      y: { label: said.y, unit: 'µm' },
+      series: [{ label: said.droplets, points: pointsOf(rows, { index: 0, fromSi: (number) => Math.log10(toPerCubicCentimeter(number)) }, { index: 2, fromSi: toMicrometer }), stroke: 'solid', accent: true }],
+    });
   },
+  formula: ({ drop }) => `r\\,\\frac{\\mathrm{d}r}{\\mathrm{d}t} \\approx \\frac{S - S_{\\mathrm{${drop}}}}{F_k + F_d},\\quad \\tau = \\frac{3\\,Q\\,w\\,L}{4\\,\\rho\\,r_e}`,
   sources: ['pruppacherKlett', 'pettersKreidenweis', 'bohrenHuffman', 'koschmieder', 'hinds', 'cliftGraceWeber', 'airy'],
 };

@@ -8,7 +8,6 @@ const columns = [
 
 export const gaugeReadings: TableKind = {
   kind: 'gauge-readings',
-  title: 'Reading the gauge',
   over: 'reading',
   listAttribute: 'readings',
   takes: ['elevation'],
@@ -18,9 +17,6 @@ export const gaugeReadings: TableKind = {
     return roundSteps(Math.abs(end), 4).map((step) => (step === 0 ? 0 : Math.sign(end) * step));
   },
   rows: rowsOfQuantities('reading', columns),
-  method: {
-    formula: 'p = p_{\\mathrm{room}} + p_{\\mathrm{gauge}}',
-    words: 'A gauge compares the vessel with the room. Physics asks for the absolute pressure: that of the room plus the reading, which is negative below it.',
-  },
+  formula: ({ room, gauge }) => `p = p_{\\mathrm{${room}}} + p_{\\mathrm{${gauge}}}`,
   sources: ['nist811'],
 };

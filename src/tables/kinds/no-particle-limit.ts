@@ -1,5 +1,6 @@
 /** Clear air without particles, and the drop at which it is clear no longer. */
 import { homogeneousOnset, ionLimit, toKilopascal } from '../../physics/index.ts';
+import { CURVE_TEXTS, MARKS } from '../../texts/index.ts';
 import { clear, limitWithoutParticles, onset, stateAt } from '../air.ts';
 import { answered } from '../answered.ts';
 import { UNITS_OF } from '../display.ts';
@@ -10,15 +11,15 @@ import { columnOf, columnOfWords, pointsOf, roundSteps, withPoints, type Along, 
 /** Theory and measured onsets differ by up to this share (Wölk and Strey 2001; Wilson 1897). */
 const THEORY = 0.07;
 
-const limit = (key: string, label: string): Column => ({ key, label, dimension: 'ratio', units: UNITS_OF.ratio, model: share(THEORY) });
+const limit = (key: 'ionLimit' | 'homogeneousLimit'): Column => ({ key, label: key, dimension: 'ratio', units: UNITS_OF.ratio, model: share(THEORY) });
 
 const columns: readonly Column[] = [
   columnOf('pressureDrop', 'pressureDrop', { given: true }),
   columnOf('temperatureClear', 'temperatureClear'),
   columnOf('saturationRatioClear', 'saturationRatioClear', { spans: true }),
-  limit('ionLimit', 'drops on ions from'),
-  limit('homogeneousLimit', 'drops on nothing from'),
-  columnOfWords('clear', 'without particles', ['clear', 'cloud']),
+  limit('ionLimit'),
+  limit('homogeneousLimit'),
+  columnOfWords('clear', 'withoutParticles', ['clear', 'cloud']),
 ];
 
 const x: Along = { index: 0, fromSi: toKilopascal };
@@ -36,7 +37,6 @@ const BEYOND = 1.15;
 
 export const noParticleLimitTable: TableKind = {
   kind: 'no-particle-limit',
-  title: 'How far clean air stays clear',
   over: 'drop',
   listAttribute: 'drops',
   takes: ['humidity', 'temperature', 'elevation'],
@@ -52,7 +52,7 @@ export const noParticleLimitTable: TableKind = {
     const state = stateAt(kitState, at);
     const saturated: RowAt = { at: state.startPressure - onset(state).pressure, mark: 'saturated' };
     const reached = limitWithoutParticles(state);
-    return reached === undefined ? [saturated] : [saturated, { at: state.startPressure - reached.pressure, mark: 'cloud without particles' }];
+    return reached === undefined ? [saturated] : [saturated, { at: state.startPressure - reached.pressure, mark: 'cloudWithoutParticles' }];
   },
   rows: (kitState, at, list) => {
     const state = stateAt(kitState, at);
@@ -66,34 +66,28 @@ export const noParticleLimitTable: TableKind = {
       ];
     });
   },
-  curve: (rows, id) => {
+  curve: (rows, id, language) => {
+    const said = CURVE_TEXTS[language].noParticleLimit;
     const saturated = firstAt(rows, ([, , S]) => typeof S === 'number' && S >= 1 - ROUNDING);
     const passed = firstAt(rows, (row) => row[5] === false);
     return withPoints({
       id: `${id}-curve`,
-      title: 'Saturation of clear air, and what ends it',
-      description:
-        'Saturation ratio of air without droplets against the fall in pressure. At 1 drops form on particles. Without particles it rises on, to the limits at which drops form on ions or on nothing at all.',
-      x: { label: 'pressure drop', unit: 'kPa' },
-      y: { label: 'saturation ratio', unit: '' },
+      title: said.title,
+      description: said.description,
+      x: { label: said.x, unit: 'kPa' },
+      y: { label: said.y, unit: '' },
       series: [
-        { label: 'air without particles', points: pointsOf(rows, x, ratio(2)), stroke: 'solid', accent: true },
-        { label: 'drops on nothing', points: pointsOf(rows, x, ratio(4)), stroke: 'dotted' },
-        { label: 'drops on ions', points: pointsOf(rows, x, ratio(3)), stroke: 'dashed' },
-        { label: 'drops on particles', points: pointsOf(rows, x, { index: 0, fromSi: () => 1 }), stroke: 'dashed' },
+        { label: said.air, points: pointsOf(rows, x, ratio(2)), stroke: 'solid', accent: true },
+        { label: said.nothing, points: pointsOf(rows, x, ratio(4)), stroke: 'dotted' },
+        { label: said.ions, points: pointsOf(rows, x, ratio(3)), stroke: 'dashed' },
+        { label: said.particles, points: pointsOf(rows, x, { index: 0, fromSi: () => 1 }), stroke: 'dashed' },
       ],
       marks: [
-        ...(saturated === undefined ? [] : [{ x: saturated, label: 'saturated' }]),
-        ...(passed === undefined ? [] : [{ x: passed, label: 'cloud without particles' }]),
+        ...(saturated === undefined ? [] : [{ x: saturated, label: MARKS[language].saturated }]),
+        ...(passed === undefined ? [] : [{ x: passed, label: MARKS[language].cloudWithoutParticles }]),
       ],
     });
   },
-  method: {
-    formula: '\\ln S_{\\mathrm{ion}} = \\max_r\\left(\\frac{2\\sigma v}{kT\\,r} - \\frac{v\\,q^2(1 - 1/\\varepsilon)}{32\\pi^2\\varepsilon_0\\,kT\\,r^4}\\right)',
-    words:
-      'Air that expands without droplets, beside the saturation ratio at which drops grow on small ions, of which air always has some, and that at which one drop ' +
-      'per cubic centimeter and second forms on nothing at all (classical theory). Whichever it meets first ends the clear air: beyond, “no particles, no cloud” is not true. ' +
-      'Theory and experiment agree within about 7 % of the saturation ratio.',
-  },
+  formula: ({ ion }) => `\\ln S_{\\mathrm{${ion}}} = \\max_r\\left(\\frac{2\\sigma v}{kT\\,r} - \\frac{v\\,q^2(1 - 1/\\varepsilon)}{32\\pi^2\\varepsilon_0\\,kT\\,r^4}\\right)`,
   sources: ['thomson', 'seinfeldPandis', 'murphyKoop', 'wmo8'],
 };

@@ -1,5 +1,6 @@
 /** How long particles last in the closed vessel, and what takes them. */
 import { equilibriumDiameter, particleHistory, toPerCubicCentimeter, type ParticleState } from '../../physics/index.ts';
+import { CURVE_TEXTS, type LabelName } from '../../texts/index.ts';
 import { cloudy, stateAt } from '../air.ts';
 import { answered } from '../answered.ts';
 import { cloudAt, depthAcross, isSeen, particlesOf } from '../cloud.ts';
@@ -15,17 +16,17 @@ const RATES = 0.2;
 /** Of a number that falls as an exponential whose rate is known within that share. */
 const ofWhatIsLeft: Column['model'] = (left, _, [, atFirst]) => (left > 0 && typeof atFirst === 'number' ? RATES * left * Math.max(0, Math.log(atFirst / left)) : 0);
 
-const column = (key: string, label: string, model: Column['model']): Column =>
+const column = (key: string, label: LabelName, model: Column['model']): Column =>
   ({ key, label, dimension: 'numberDensity', units: UNITS_OF.numberDensity, spans: true, model });
 
 const columns: readonly Column[] = [
-  { key: 'waitingTime', label: 'after', dimension: 'time', units: ['min', 'h'], given: true, spans: true },
-  column('number', 'left', ofWhatIsLeft),
-  column('lostToSettling', 'settled', share(RATES)),
-  column('lostToCoagulation', 'joined', share(RATES)),
-  column('lostToWalls', 'on the walls', share(RATES)),
-  column('lostToClouds', 'carried down by drops', share(RATES)),
-  columnOfWords('cloud', 'cloud at the planned drop', ['seen', 'not seen']),
+  { key: 'waitingTime', label: 'waitingTime', dimension: 'time', units: ['min', 'h'], given: true, spans: true },
+  column('number', 'particlesLeft', ofWhatIsLeft),
+  column('lostToSettling', 'lostToSettling', share(RATES)),
+  column('lostToCoagulation', 'lostToCoagulation', share(RATES)),
+  column('lostToWalls', 'lostToWalls', share(RATES)),
+  column('lostToClouds', 'lostToClouds', share(RATES)),
+  columnOfWords('cloud', 'cloudAtPlannedDrop', ['seen', 'notSeen']),
 ];
 
 /** A cloud is held this long before air is let in, s. */
@@ -78,7 +79,6 @@ const HOUR = 3600;
 
 export const particleLifetime: TableKind = {
   kind: 'particle-lifetime',
-  title: 'How long the particles last',
   over: 'wait',
   listAttribute: 'times',
   takes: ['particles', 'number', 'cloudEvery', 'drop', 'humidity', 'temperature', 'elevation'],
@@ -87,20 +87,17 @@ export const particleLifetime: TableKind = {
     cloudEvery === undefined ? [0, 10 * MINUTE, HOUR, 4 * HOUR, 12 * HOUR, 24 * HOUR, 48 * HOUR] : [0, 1, 2, 3, 4, 6].map((clouds) => clouds * cloudEvery),
   rows,
   varies: [],
-  curve: (rows, id) => withPoints({
-    id: `${id}-curve`,
-    title: 'Particles left in the closed vessel',
-    description: 'Number of particles in the air of the closed vessel against the hours since they were let in: it falls fast at first, then ever more slowly.',
-    x: { label: 'since they were let in', unit: 'h' },
-    y: { label: 'particles left', unit: '/cm³' },
-    series: [{ label: 'in the air', points: pointsOf(rows, { index: 0, fromSi: (seconds) => seconds / HOUR }, { index: 1, fromSi: toPerCubicCentimeter }), stroke: 'solid', accent: true }],
-  }),
-  method: {
-    formula: '\\frac{\\mathrm{d}n_i}{\\mathrm{d}t} = \\tfrac12\\sum_{j+k=i} K_{jk}\\,n_j n_k - n_i\\sum_j K_{ij}\\,n_j - (\\beta_i + v_i A/V)\\,n_i',
-    words:
-      'Particles of all sizes, with the water they hold in the moist vessel, meet and join, fall to the floor and reach the walls; air moves only by small ' +
-      'differences of temperature. If clouds are made meanwhile (cloudEvery), each lasts half a minute on all particles, and drops that reach the floor keep theirs. ' +
-      'The last column makes the cloud of the droplets table with what is left. The rates are known within about a fifth.',
+  curve: (rows, id, language) => {
+    const said = CURVE_TEXTS[language].particleLifetime;
+    return withPoints({
+      id: `${id}-curve`,
+      title: said.title,
+      description: said.description,
+      x: { label: said.x, unit: 'h' },
+      y: { label: said.y, unit: '/cm³' },
+      series: [{ label: said.inAir, points: pointsOf(rows, { index: 0, fromSi: (seconds) => seconds / HOUR }, { index: 1, fromSi: toPerCubicCentimeter }), stroke: 'solid', accent: true }],
+    });
   },
+  formula: () => '\\frac{\\mathrm{d}n_i}{\\mathrm{d}t} = \\tfrac12\\sum_{j+k=i} K_{jk}\\,n_j n_k - n_i\\sum_j K_{ij}\\,n_j - (\\beta_i + v_i A/V)\\,n_i',
   sources: ['seinfeldPandis', 'cornerPendlebury', 'hinds', 'pettersKreidenweis'],
 };

@@ -9,14 +9,13 @@ import { columnOfWords, type Column, type TableKind } from '../table-kind.ts';
 
 const columns: readonly Column[] = [
   // A marked size follows from the saturation reached, which is known within a tenth; a size goes with its power of two thirds.
-  { key: 'dryDiameter', label: 'dry diameter', dimension: 'diameter', units: UNITS_OF.diameter, given: true, spans: true, model: share(0.07) },
-  { key: 'criticalSupersaturation', label: 'supersaturation needed', dimension: 'fraction', units: UNITS_OF.fraction, spans: true, model: share(0.1) },
-  columnOfWords('active', 'becomes a drop', ['yes', 'no']),
+  { key: 'dryDiameter', label: 'dryDiameter', dimension: 'diameter', units: UNITS_OF.diameter, given: true, spans: true, model: share(0.07) },
+  { key: 'criticalSupersaturation', label: 'supersaturationNeeded', dimension: 'fraction', units: UNITS_OF.fraction, spans: true, model: share(0.1) },
+  columnOfWords('active', 'becomesDrop', ['yes', 'no']),
 ];
 
 export const particleSizes: TableKind = {
   kind: 'particle-sizes',
-  title: 'Which particles become drops',
   over: 'diameter',
   listAttribute: 'diameters',
   takes: ['drop', 'particles', 'number', 'humidity', 'temperature', 'elevation'],
@@ -29,7 +28,7 @@ export const particleSizes: TableKind = {
     const { peakSaturationRatio } = cloudAt(state, at.drop ?? state.plannedDrop, at.number, at.particles);
     if (peakSaturationRatio <= 1) return [];
     const smallest = criticalDryDiameter({ saturationRatio: peakSaturationRatio, kappa, temperature: onset(state).temperature });
-    return [{ at: smallest, mark: 'smallest that does' }];
+    return [{ at: smallest, mark: 'smallest' }];
   },
   rows: (kitState, at, list) => {
     const state = stateAt(kitState, at);
@@ -42,12 +41,6 @@ export const particleSizes: TableKind = {
       return [dryDiameter, supersaturation, supersaturation === null || reached === null ? null : supersaturation <= reached * (1 + 1e-6)];
     });
   },
-  method: {
-    formula: 'S(D) = \\frac{D^3 - d^3}{D^3 - d^3(1 - \\kappa)}\\,\\exp\\frac{4\\sigma M}{R\\,T\\rho\\,D}',
-    words:
-      'A particle of dry diameter d becomes a drop when the saturation ratio passes the highest point of this curve over the wet diameter D; κ says how ' +
-      'readily its substance takes up water. The saturation that is reached follows from droplets that grow while the kit’s pump runs, on the kit’s ' +
-      'own number and sizes of particles, without the walls’ help. Number and κ are estimates: the figures are good to about a tenth.',
-  },
+  formula: () => 'S(D) = \\frac{D^3 - d^3}{D^3 - d^3(1 - \\kappa)}\\,\\exp\\frac{4\\sigma M}{R\\,T\\rho\\,D}',
   sources: ['pettersKreidenweis', 'pruppacherKlett'],
 };

@@ -1,5 +1,6 @@
 /** Stroke by stroke of the kit's own pump: pressure, air, thermometer and cloud. */
 import { toCelsius } from '../../physics/index.ts';
+import { CURVE_TEXTS, type LabelName } from '../../texts/index.ts';
 import { limitWithoutParticles, stateAt } from '../air.ts';
 import { answered } from '../answered.ts';
 import { depthAcross, isSeen, particlesOf } from '../cloud.ts';
@@ -11,7 +12,7 @@ import type { Cell } from '../spread.ts';
 import { columnOfWords, pointsOf, withPoints, type Column, type TableKind } from '../table-kind.ts';
 import { strokeRun, strokesToDrop } from '../vessel-run.ts';
 
-const column = (key: string, label: string, dimension: Column['dimension'], options: Partial<Column> = {}): Column =>
+const column = (key: string, label: LabelName, dimension: Column['dimension'], options: Partial<Column> = {}): Column =>
   ({ key, label, dimension, units: UNITS_OF[dimension], ...options });
 
 /** What the walls take back is known within a third: it is this share of the way from the start. */
@@ -22,12 +23,12 @@ const fromFirst = (part: number, index: number) => (value: number, _: readonly C
 const columns: readonly Column[] = [
   column('stroke', 'stroke', 'count', { given: true }),
   column('time', 'time', 'clock', { given: true }),
-  column('absolutePressure', 'absolute pressure', 'pressure', { model: fromFirst(0.02, 2) }),
+  column('absolutePressure', 'absolutePressure', 'pressure', { model: fromFirst(0.02, 2) }),
   column('gasTemperature', 'air', 'temperature', { model: fromFirst(WALLS, 3) }),
   column('thermometerReading', 'thermometer', 'temperature', { model: fromFirst(THERMOMETER, 4) }),
-  column('saturationRatio', 'saturation ratio', 'ratio', { model: share(WALLS, 1) }),
-  column('cloudWater', 'cloud water', 'waterContent', { model: share(WALLS) }),
-  columnOfWords('cloud', 'cloud', ['seen', 'not seen']),
+  column('saturationRatio', 'saturationRatio', 'ratio', { model: share(WALLS, 1) }),
+  column('cloudWater', 'cloudWater', 'waterContent', { model: share(WALLS) }),
+  columnOfWords('cloud', 'seen', ['seen', 'notSeen']),
 ];
 
 /** As many strokes as reach the planned drop, in at most ten steps. */
@@ -66,7 +67,6 @@ const time = { index: 1, fromSi: (seconds: number) => seconds };
 
 export const strokes: TableKind = {
   kind: 'strokes',
-  title: 'Stroke by stroke',
   over: 'stroke',
   listAttribute: 'strokes',
   takes: ['particles', 'humidity', 'temperature', 'elevation'],
@@ -74,23 +74,20 @@ export const strokes: TableKind = {
   defaultList: (state, at) => strokesListed(stateAt(state, at)),
   rows,
   varies: ['roomTemperature', 'startHumidity'],
-  curve: (rows, id) => withPoints({
-    id: `${id}-curve`,
-    title: 'The air and the thermometer in it',
-    description: 'Temperature of the air in the vessel and reading of the thermometer against the time of pumping: the air falls at once, the thermometer hardly in the same time.',
-    x: { label: 'time of pumping', unit: 's' },
-    y: { label: 'temperature', unit: '°C' },
-    series: [
-      { label: 'air', points: pointsOf(rows, time, { index: 3, fromSi: toCelsius }), stroke: 'solid', accent: true },
-      { label: 'thermometer', points: pointsOf(rows, time, { index: 4, fromSi: toCelsius }), stroke: 'dashed' },
-    ],
-  }),
-  method: {
-    formula: '\\frac{\\mathrm{d}T}{\\mathrm{d}t} = \\frac{R\\,T}{c_p\\,p}\\,\\frac{\\mathrm{d}p}{\\mathrm{d}t} + \\frac{T_w - T}{\\tau_w},\\quad \\frac{\\mathrm{d}T_m}{\\mathrm{d}t} = \\frac{T - T_m}{\\tau_m}',
-    words:
-      'Each stroke takes out gas, and what stays expands and cools; the walls warm it again with the time constant τ_w and, if wet, give off vapor; ' +
-      'the thermometer follows with its own, τ_m, and is warmed a little by the walls. Droplets, where particles are let in, are of one size and grow by ' +
-      'diffusion. Pressure rises a little between strokes, as the air warms. The time constant of the walls is known within a third: that decides how many digits are printed.',
+  curve: (rows, id, language) => {
+    const said = CURVE_TEXTS[language].strokes;
+    return withPoints({
+      id: `${id}-curve`,
+      title: said.title,
+      description: said.description,
+      x: { label: said.x, unit: 's' },
+      y: { label: said.y, unit: '°C' },
+      series: [
+        { label: said.air, points: pointsOf(rows, time, { index: 3, fromSi: toCelsius }), stroke: 'solid', accent: true },
+        { label: said.thermometer, points: pointsOf(rows, time, { index: 4, fromSi: toCelsius }), stroke: 'dashed' },
+      ],
+    });
   },
+  formula: () => '\\frac{\\mathrm{d}T}{\\mathrm{d}t} = \\frac{R\\,T}{c_p\\,p}\\,\\frac{\\mathrm{d}p}{\\mathrm{d}t} + \\frac{T_w - T}{\\tau_w},\\quad \\frac{\\mathrm{d}T_m}{\\mathrm{d}t} = \\frac{T - T_m}{\\tau_m}',
   sources: ['jousten', 'evansStefany', 'pruppacherKlett', 'murphyKoop'],
 };

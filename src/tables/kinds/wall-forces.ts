@@ -14,19 +14,18 @@ const rowsAtDrop = rowsOfQuantities('drop', columns);
 
 export const wallForces: TableKind = {
   kind: 'wall-forces',
-  title: 'What the vessel has to bear',
   over: 'reading',
   listAttribute: 'readings',
   takes: ['elevation'],
-  columns: [columnOf('pressureDifference', 'gaugeReading', { label: 'inside less outside', given: true }), ...columns],
+  columns: [columnOf('pressureDifference', 'gaugeReading', { label: 'insideLessOutside', given: true }), ...columns],
   defaultList: ({ apparatus, plannedDrop }) => {
     const end = apparatus.source.kind === 'pressurise' ? apparatus.source.startGauge : -plannedDrop;
     return roundSteps(Math.abs(end), 4).map((step) => (step === 0 ? 0 : Math.sign(end) * step));
   },
   marked: ({ apparatus }) => [
     apparatus.source.kind === 'pressurise'
-      ? { at: apparatus.vessel.highestGauge, mark: 'highest rated' }
-      : { at: apparatus.vessel.lowestGauge, mark: 'lowest rated' },
+      ? { at: apparatus.vessel.highestGauge, mark: 'highestRated' }
+      : { at: apparatus.vessel.lowestGauge, mark: 'lowestRated' },
   ],
   rows: (kitState, at, list) => {
     const state = stateAt(kitState, at);
@@ -34,11 +33,6 @@ export const wallForces: TableKind = {
     const cells = rowsAtDrop(state, {}, list.map((reading) => fromStart - reading));
     return list.map((reading, i) => [reading, ...cells[i]!]);
   },
-  method: {
-    formula: 'F = \\Delta p\\,\\frac{\\pi d^2}{4},\\quad \\sigma = \\frac{\\Delta p\\,d}{2\\,s}\\ \\text{(cylinder)},\\quad \\frac{\\Delta p\\,d}{4\\,s}\\ \\text{(sphere)}',
-    words:
-      'Force on a lid as wide as the vessel and stress in its wall of thickness s; negative: pressed inward. The energy is what would be set free at once. ' +
-      'These figures say why a rating matters. They do not replace it: scratches, age and shape decide when a vessel fails, and only its maker’s rating permits a use.',
-  },
+  formula: ({ cylinder, sphere }) => `F = \\Delta p\\,\\frac{\\pi d^2}{4},\\quad \\sigma = \\frac{\\Delta p\\,d}{2\\,s}\\ \\text{${cylinder}},\\quad \\frac{\\Delta p\\,d}{4\\,s}\\ \\text{${sphere}}`,
   sources: ['youngBudynas', 'baker'],
 };

@@ -35,7 +35,7 @@ export function drawExample(source: string, kind: SheetKind, prefix: string, tea
 
 /** The hazard sheets, questions and sources that the examples bring in. */
 export const practiceHazards = (): HazardView[] => [...content.hazards.keys()].map((id) => hazardView(place, id));
-export const practiceSources = (): SourceView[] => [...content.sources.values()].map(sourceView);
+export const practiceSources = (): SourceView[] => [...content.sources.values()].map((source) => sourceView(source, 'en'));
 export const practiceQuestions = (): QuestionView[] =>
   [...kit.questions].map(([id, { meta, lesson }], i) =>
     questionView(id, i + 1, meta, place.setting, {
