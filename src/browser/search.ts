@@ -5,7 +5,7 @@ import { languageOfPage } from './page-language.ts';
 import { FOUND_TEXTS } from '../texts/index.ts';
 import { moveAmong } from './search-keys.ts';
 
-type Found = Pick<SearchDocument, 'kind' | 'title' | 'place' | 'path'>;
+type Found = Pick<SearchDocument, 'kind' | 'title' | 'lang' | 'place' | 'path'>;
 
 const SAID = FOUND_TEXTS[languageOfPage()];
 /** More than this nobody reads through. */
@@ -75,15 +75,24 @@ function countText(count: number): string {
   return count > MOST_SHOWN ? SAID.first(count, MOST_SHOWN) : SAID.count(count);
 }
 
-function itemOf({ kind, title, place: where, path }: Found, root: string): HTMLElement {
+function itemOf({ kind, title, lang, place: where, path }: Found, root: string): HTMLElement {
   const item = document.createElement('li');
   const link = document.createElement('a');
   // What stands after # of the own address is the reader's room; the address of a result has its own anchor.
   link.href = `${root}${path}`;
-  link.textContent = title;
+  const name = document.createElement('span');
+  name.textContent = title;
+  if (lang !== undefined) name.lang = lang;
+  link.append(name);
   const about = document.createElement('span');
   about.className = 'aside';
-  about.textContent = ` ${SAID.kinds[kind]}${where === '' ? '' : ` · ${where}`}`;
+  about.textContent = ` ${SAID.kinds[kind]}`;
+  if (where !== '') {
+    const at = document.createElement('span');
+    at.textContent = where;
+    if (lang !== undefined) at.lang = lang;
+    about.append(' · ', at);
+  }
   link.append(about);
   item.append(link);
   return item;

@@ -17,14 +17,15 @@ export function searchDocuments(book: Book, pathOf: KitPath): SearchDocument[] {
 }
 
 function ofKit(kit: KitView, pathOf: KitPath, language: Language): Omit<SearchDocument, 'id'>[] {
-  const said = SEARCH_TEXTS[language];
+  const said = SEARCH_TEXTS[kit.language];
   const page = (sheet: string, anchor = ''): string => `${pathOf(kit, sheet).slice(1)}index.html${anchor}`;
   const place = kit.draft ? said.draftOf(kit.title) : `${kit.title} ${kit.version}`;
-  return [
+  const found: Omit<SearchDocument, 'id'>[] = [
     { kind: 'kit', title: kit.title, text: [kit.summary, ...kit.objectives.map(({ text }) => text), ...kit.standards.map(({ code }) => code)].join(' '), place: kit.draft ? said.draft : kit.version, path: page('') },
     ...kit.tables.map(({ id, sheet, title }): Omit<SearchDocument, 'id'> => ({ kind: 'table', title, text: '', place, path: page('numbers', `#table-${sheet}-${id}`) })),
     ...kit.questions.map(({ id, stem }): Omit<SearchDocument, 'id'> => ({ kind: 'question', title: shortened(plainText(stem)), text: plainText(stem), place, path: page('questions', `#question-${id}`) })),
   ];
+  return kit.language === language ? found : found.map((one) => ({ ...one, lang: kit.language }));
 }
 
 function ofBook({ hazards, sources }: Book): Omit<SearchDocument, 'id'>[] {

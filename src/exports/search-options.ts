@@ -8,6 +8,8 @@ export interface SearchDocument {
   readonly title: string;
   /** What else it says; only indexed, never shown. */
   readonly text: string;
+  /** Of its title and its place, where it is another than the site's. */
+  readonly lang?: string;
   /** Where it belongs: the kit's title. */
   readonly place: string;
   /** From the site's root: "kits/cloud/draft/questions/index.html#question-q1". */
@@ -21,7 +23,7 @@ const ACCENTS = /[\u0300-\u036f]/g;
 
 export const INDEX_OPTIONS: Options<SearchDocument> = {
   fields: ['title', 'text', 'place'],
-  storeFields: ['kind', 'title', 'place', 'path'],
+  storeFields: ['kind', 'title', 'lang', 'place', 'path'],
   processTerm: (term) => term.normalize('NFD').replace(ACCENTS, '').toLowerCase() || null,
 };
 

@@ -1,8 +1,10 @@
 /** A checked content folder to a book: everything computed, as plain data and HTML, for the pages to lay out. */
-import type { Content } from '../authoring/index.ts';
+import type { Content, Kit } from '../authoring/index.ts';
+import { STYLES } from '../tables/index.ts';
+import type { Language } from '../texts/index.ts';
 import type { Book } from './book.ts';
-import { SITE_SOURCE_LIST } from './kit-scene.ts';
-import { hazardView, kitView, placeOf } from './kit-view.ts';
+import { SITE_SOURCE_LIST, type Place } from './kit-scene.ts';
+import { hazardView, kitView, languageOf, placeOf } from './kit-view.ts';
 import { MathStyles } from './math.ts';
 import { sourceView } from './reference.ts';
 import { roomView } from './room-view.ts';
@@ -24,11 +26,17 @@ export function compileBook(content: Content): Book {
   };
 }
 
-/** All hazard sheets, each with the values of the first kit that lists it. */
+/** All hazard sheets in the site's language, each with the values of the first kit that lists it, of those in that language if there is one. */
 function siteHazards(content: Content, math: MathStyles): Book['hazards'] {
-  const kits = [...content.kits.values()];
+  const { language } = content.site;
+  const all = [...content.kits.values()];
+  const isOwn = (kit: Kit): boolean => languageOf(content, kit) === language;
+  const kits = [...all.filter(isOwn), ...all.filter((kit) => !isOwn(kit))];
   return [...content.hazards.keys()].flatMap((id) => {
     const kit = kits.find(({ meta }) => meta.hazards.includes(id)) ?? kits[0];
-    return kit === undefined ? [] : [hazardView(placeOf(content, kit, math, SITE_SOURCE_LIST), id)];
+    return kit === undefined ? [] : [hazardView(inLanguage(placeOf(content, kit, math, SITE_SOURCE_LIST), language), id)];
   });
 }
+
+/** The same place, what the site itself says there in another language. */
+const inLanguage = (place: Place, language: Language): Place => ({ ...place, setting: { ...place.setting, style: STYLES[language] } });

@@ -47,7 +47,7 @@ export function setupOf(id: string, { apparatus, ...conditions }: Conditions, st
     language,
     title: apparatus.title,
     shape: vessel.shape,
-    vessel: said.vessel(vessel.material, said.shapes[vessel.shape], text('vesselVolume'), text('ratedLowestGauge'), text('ratedHighestGauge')),
+    vessel: said.vessel(said.materials[vessel.material], said.shapes[vessel.shape], text('vesselVolume'), text('ratedLowestGauge'), text('ratedHighestGauge')),
     source: source.kind,
     sourceLabel: sourceLabel(source, style),
     gauge: gauge.kind,

@@ -7,10 +7,12 @@ import { writeLive, type Live } from './html/live.ts';
 import { html } from './html/text.ts';
 import { renderVerdict, verdictCells } from './html/verdict.ts';
 import { conditionsOf, movingLevels } from './kit-conditions.ts';
+import { languageOf } from './kit-view.ts';
 
-/** The page's data: planned drop, start and particles are those of the first kit; undefined where there is none. */
+/** The page's data: planned drop, start and particles are those of the first kit, of those in the site's language if there is one; undefined where there is none. */
 export function roomView(content: Content): RoomView | undefined {
-  const [kit] = content.kits.values();
+  const kits = [...content.kits.values()];
+  const kit = kits.find((one) => languageOf(content, one) === content.site.language) ?? kits[0];
   if (kit === undefined) return undefined;
   const { language, room } = content.site;
   const own = room;

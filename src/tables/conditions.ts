@@ -1,5 +1,6 @@
 /** The conditions that every number of a kit is computed for: room, vessel and plan, with what is not known about them. */
 import type { Kelvin, Meter, Pascal, Ratio, Second, CubicMeter, PerCubicMeter } from '../physics/index.ts';
+import type { MaterialName } from '../texts/index.ts';
 
 /** A number in SI with its standard uncertainty. */
 export interface Measured {
@@ -43,7 +44,7 @@ export interface Apparatus {
     readonly volume: CubicMeter;
     readonly diameter: Meter;
     readonly wallThickness: Meter;
-    readonly material: string;
+    readonly material: MaterialName;
     /** Rated lowest and highest pressure against the room. */
     readonly lowestGauge: Pascal;
     readonly highestGauge: Pascal;

@@ -296,6 +296,7 @@ export const setup = {
     `A closed ${shape} (1) with ${thermometer}. ${gauge} sits between vessel and valve. ${source}. The numbers are those of the list of parts.`,
   describeAbove: (from: string) => `The light (6) comes ${from}; the backing (7) stands behind the vessel (1); the class looks from the front.`,
   lightFrom: { side: 'from the side', back: 'from the back', front: 'from the front' },
+  materials: { polycarbonate: 'polycarbonate', acrylic: 'acrylic', PET: 'PET', glass: 'glass', steel: 'steel' },
   vessel: (material: string, shape: string, volume: string, lowest: string, highest: string) => `${material} ${shape}, ${volume}, rated from ${lowest} to ${highest}`,
   gauge: { dial: 'dial gauge', digital: 'digital gauge' },
   gaugeLabel: (gauge: string, unit: string, resolution: string) => `${gauge} in ${unit}, read to ${resolution}`,

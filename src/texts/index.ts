@@ -66,5 +66,6 @@ export type KindName = keyof typeof en.kindTitles;
 export type FormulaWords = typeof en.formulaWords;
 export type ReferenceName = keyof typeof en.references;
 export type SignNumber = keyof typeof en.signs;
+export type MaterialName = keyof typeof en.setup.materials;
 export type TagName = keyof typeof en.tags;
 export type RoomFieldName = keyof typeof en.roomFields;
