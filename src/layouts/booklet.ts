@@ -2,8 +2,8 @@
 
 /** An opening tag whole, quoted attributes and all. */
 const OPENING_TAG = /<[a-zA-Z](?:[^>"']|"[^"]*"|'[^']*')*>/g;
-/** Attributes that name one or more ids. */
-const REFERENCES = /( (?:aria-labelledby|aria-describedby|aria-controls|for|headers|list)=")([^"]*)"/g;
+/** Of a tag: a heading's level, its id, attributes that name ids, references of drawings, its address. */
+const PARTS = /^<h([2-5])(?=[\s>])| id="([^"]*)"|( (?:aria-labelledby|aria-describedby|aria-controls|for|headers|list)=")([^"]*)"|url\(#| ((?:xlink:)?href)="([^"]*)"/g;
 
 /**
  * A sheet as a part of the booklet.
@@ -12,15 +12,19 @@ const REFERENCES = /( (?:aria-labelledby|aria-describedby|aria-controls|for|head
  * @param slugs - all parts of the booklet, "kit" among them where the kit's own page is one
  * @returns the same content, to stand in a document of a sister folder
  */
-export const partOfBooklet = (html: string, slug: string, slugs: readonly string[]): string =>
-  html.replace(OPENING_TAG, (tag) =>
-    tag
-      .replace(/^<h([2-5])(?=[\s>])/, (_, level: string) => `<h${level} aria-level="${Number(level) + 1}"`)
-      .replace(/ id="([^"]*)"/, ` id="${slug}-$1"`)
-      .replace(REFERENCES, (_, before: string, ids: string) => `${before}${ids.split(' ').map((id) => `${slug}-${id}`).join(' ')}"`)
-      .replace(/url\(#/g, `url(#${slug}-`)
-      .replace(/ ((?:xlink:)?href)="([^"]*)"/, (_, name: string, address: string) => ` ${name}="${inward(address, slug, slugs)}"`),
-  );
+export const partOfBooklet = (html: string, slug: string, slugs: readonly string[]): string => {
+  const renamed = (found: string, level?: string, id?: string, before?: string, ids?: string, link?: string, address?: string): string => {
+    if (level !== undefined) return `<h${level} aria-level="${Number(level) + 1}"`;
+    if (id !== undefined) return ` id="${slug}-${id}"`;
+    if (ids !== undefined) return `${before}${ids.split(' ').map((one) => `${slug}-${one}`).join(' ')}"`;
+    if (address !== undefined) return ` ${link}="${inward(address, slug, slugs)}"`;
+    return `${found}${slug}-`;
+  };
+  // Most tags have no part in it, and the long ones are the lines of drawings.
+  return html.replace(OPENING_TAG, (tag) => (MAY_HOLD_PART.test(tag) ? tag.replace(PARTS, renamed) : tag));
+};
+
+const MAY_HOLD_PART = /^<h[2-5]| id="| aria-| for="| headers="| list="|url\(#|href="/;
 
 /** An address as the booklet has it: its own part where it holds the page, else as it was. */
 function inward(address: string, slug: string, slugs: readonly string[]): string {
