@@ -73,6 +73,7 @@ function isControl(target: EventTarget | null): boolean {
 function hint(): void {
   const said = BOARD_KEY_TEXTS[languageOfPage()];
   const keys = addTo(document.querySelector('main') ?? document.body, 'p', 'board-keys');
+  keys.dataset['needsScript'] = '';
   for (const [key, meaning] of [['←', ''], ['→', said.or], [said.space, '·'], ['Esc', said.kit]] as const) {
     addTo(keys, 'kbd', '').textContent = key;
     keys.append(` ${meaning} `);
