@@ -306,6 +306,16 @@ const GATES = {
     'Plan a larger drop, moister air, or particles.',
   ),
   'clear-denied': why('The air will not stay clear', 'A step expects clear air where cloud forms.', 'Plan a smaller drop.'),
+  'particles-not-listed': why(
+    'Computed for particles that the kit does not have',
+    'A table, figure or value names particles that kit.yaml does not list, and would show dashes only.',
+    'List the particles in kit.yaml, or name some that it lists.',
+  ),
+  'strokes-without-pump': why(
+    'Strokes of a pump that has none',
+    'A table or value counts strokes, and the source of the apparatus is no pump of strokes.',
+    'Leave it out, or use an apparatus with a `stroke-pump`.',
+  ),
   'step-order': why(
     'Steps out of order',
     'A step begins before the one above it has ended.',

@@ -105,6 +105,8 @@ const CASES: readonly (readonly [name: string, findings: readonly string[], with
   ['steps-out-of-order', ['step-order kits/first-cloud/run.mdx:15:1']],
   ['beyond-the-lesson', ['beyond-lesson kits/first-cloud/run.mdx:21:1']],
   ['particles-not-listed', ['unknown-reference kits/first-cloud/run.mdx:15:1']],
+  ['table-of-other-particles', ['particles-not-listed kits/first-cloud/background.mdx:7:1']],
+  ['strokes-without-pump', ['strokes-without-pump kits/first-cloud/background.mdx:7:1', 'strokes-without-pump kits/first-cloud/background.mdx:9:10']],
   ['question-in-two-minds', ['contradiction kits/first-cloud/questions/why.mdx:6:3']],
   ['outside-physics', ['outside-physics kits/first-cloud/kit.yaml:9:7']],
   ['release-beyond-rating', ['beyond-rating kits/first-cloud/kit.yaml:10:7', 'beyond-rating kits/first-cloud/run.mdx:3:1', 'beyond-rating kits/first-cloud/run.mdx:21:1']],

@@ -2,6 +2,7 @@
 import type { Content } from '../content.ts';
 import { sortFindings, type Finding } from '../findings.ts';
 import { claimGate } from './claims.ts';
+import { equipmentGate } from './equipment.ts';
 import { flameGate } from './flames.ts';
 import { hazardGate } from './hazards.ts';
 import { instrumentGate } from './instruments.ts';
@@ -15,6 +16,7 @@ const GATES: readonly ((content: Content, plan: KitPlan) => Finding[])[] = [
   ratingGate,
   flameGate,
   particlesGate,
+  equipmentGate,
   claimGate,
   timingGate,
   instrumentGate,
