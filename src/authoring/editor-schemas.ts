@@ -2,45 +2,20 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
-import * as schemas from './schemas/index.ts';
+import { schemasOf, VALUE_FORM, type KindWithFields } from './schemas/index.ts';
 import { isUnknownChoice, type ComponentSpec, type Vocabulary } from './vocabulary.ts';
 
 /** A schema in JSON Schema, draft 7: the one that editors of YAML read best. */
 export type EditorSchema = z.core.JSONSchema.JSONSchema;
 
-/** Kinds of files with fields; in the last three, the fields stand above a text. */
-export const EDITOR_SCHEMA_KINDS = [
-  'site',
-  'sources',
-  'room',
-  'apparatus',
-  'particles',
-  'standards',
-  'kit',
-  'hazard',
-  'misconception',
-  'question',
-] as const;
-export type EditorSchemaKind = (typeof EDITOR_SCHEMA_KINDS)[number];
-
 /** Folder in the content folder; the loader passes over names that begin with a dot. */
 export const EDITOR_SCHEMA_FOLDER = '.schemas';
 
 /** Every kind's schema, made from the one that checks the files. */
-export function editorSchemas(vocabulary: Vocabulary): Readonly<Record<EditorSchemaKind, EditorSchema>> {
-  const question = toEditorSchema(schemas.questionSchema(vocabulary));
-  return {
-    site: toEditorSchema(schemas.siteSchema),
-    sources: toEditorSchema(schemas.sourcesSchema),
-    room: toEditorSchema(schemas.roomSchema),
-    apparatus: toEditorSchema(schemas.apparatusSchema),
-    particles: toEditorSchema(schemas.particlesSchema),
-    standards: toEditorSchema(schemas.standardsSchema),
-    kit: toEditorSchema(schemas.kitSchema),
-    hazard: toEditorSchema(schemas.hazardSchema),
-    misconception: toEditorSchema(schemas.misconceptionSchema),
-    question: { ...question, definitions: { [schemas.VALUE_FORM]: valueForm(vocabulary) } },
-  };
+export function editorSchemas(vocabulary: Vocabulary): Readonly<Record<KindWithFields, EditorSchema>> {
+  const entries = Object.entries(schemasOf(vocabulary)).map(([kind, schema]) => [kind, toEditorSchema(schema)] as const);
+  const made = Object.fromEntries(entries) as Record<KindWithFields, EditorSchema>;
+  return { ...made, question: { ...made.question, definitions: { [VALUE_FORM]: valueForm(vocabulary) } } };
 }
 
 /**
@@ -48,7 +23,7 @@ export function editorSchemas(vocabulary: Vocabulary): Readonly<Record<EditorSch
  * @param kind of the file
  * @param path of the file in the content folder, with `/`
  */
-export function schemaLine(kind: EditorSchemaKind, path: string): string {
+export function schemaLine(kind: KindWithFields, path: string): string {
   const up = '../'.repeat(path.split('/').length - 1);
   return `# yaml-language-server: $schema=${up}${EDITOR_SCHEMA_FOLDER}/${kind}.json`;
 }

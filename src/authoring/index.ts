@@ -17,4 +17,5 @@ export * from './readings.ts';
 export * from './content.ts';
 export { loadContent, loadFolder, type Loaded } from './load.ts';
 export { readFolder, type ContentFile, type Folder } from './folder.ts';
+export * from './editor-schemas.ts';
 export { checkGates } from './gates/index.ts';

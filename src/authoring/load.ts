@@ -11,7 +11,7 @@ import { readReadings, type RecordedReading } from './readings.ts';
 import { REQUIRED, REQUIRED_IN_KIT } from './plan.ts';
 import { checkReferences } from './references.ts';
 import { checkData } from './schema.ts';
-import * as schemas from './schemas/index.ts';
+import { schemasOf, type KitMeta, type Site, type Source } from './schemas/index.ts';
 import { SHEET_KINDS, type SheetKind, type Vocabulary } from './vocabulary.ts';
 import { readYaml, type YamlSource } from './yaml.ts';
 
@@ -43,7 +43,7 @@ export async function loadContent(directory: string, vocabulary: Vocabulary): Pr
 /** Checks a folder that was read, and assembles it: pure. */
 export function loadFolder(folder: Folder, vocabulary: Vocabulary): Loaded {
   const findings = [...folder.findings, ...folder.files.flatMap(({ file, text }) => hiddenCharacters(file, text ?? ''))];
-  const schemaOf = schemasOf(vocabulary);
+  const schemaOf: Schemas = schemasOf(vocabulary);
   const files = folder.files.map((file) => loadFile(file, vocabulary, schemaOf, findings));
   findings.push(...missingFiles(folder.root, files));
   findings.push(...checkReferences(folder.root, files, findings.length === 0));
@@ -52,22 +52,6 @@ export function loadFolder(folder: Folder, vocabulary: Vocabulary): Loaded {
 }
 
 type Schemas = Readonly<Partial<Record<ContentFile['kind'], z.ZodType>>>;
-
-/** The schema of each kind of file with fields, one a line. */
-function schemasOf(vocabulary: Vocabulary): Schemas {
-  return {
-    site: schemas.siteSchema,
-    sources: schemas.sourcesSchema,
-    room: schemas.roomSchema,
-    apparatus: schemas.apparatusSchema,
-    particles: schemas.particlesSchema,
-    hazard: schemas.hazardSchema,
-    misconception: schemas.misconceptionSchema,
-    standards: schemas.standardsSchema,
-    kit: schemas.kitSchema,
-    question: schemas.questionSchema(vocabulary),
-  };
-}
 
 function loadFile(file: ContentFile, vocabulary: Vocabulary, schemaOf: Schemas, findings: Finding[]): LoadedFile {
   const { text, kind } = file;
@@ -110,7 +94,7 @@ function assemble(root: string, files: readonly LoadedFile[]): Content {
   const withText = <M>(kind: ContentFile['kind'], kit?: string): Map<string, WithText<M>> =>
     new Map(of(kind, kit).map((file) => [file.name, { meta: file.data as M, lesson: lessonOf(file) }]));
   const kitOf = ({ kit = '', data }: LoadedFile): Kit => ({
-    meta: data as schemas.KitMeta,
+    meta: data as KitMeta,
     run: lessonOf(of('run', kit)[0]),
     student: lessonOf(of('student', kit)[0]),
     background: lessonOf(of('background', kit)[0]),
@@ -121,14 +105,14 @@ function assemble(root: string, files: readonly LoadedFile[]): Content {
   const places = new Map(files.map(({ file, yaml }) => [file, yaml]));
   return {
     root,
-    site: of('site')[0]?.data as schemas.Site,
+    site: of('site')[0]?.data as Site,
     rooms: named('room'),
     apparatus: named('apparatus'),
     particles: named('particles'),
     hazards: withText('hazard'),
     misconceptions: withText('misconception'),
     standards: named('standards'),
-    sources: new Map((of('sources')[0]?.data as schemas.Source[]).map((source) => [source.id, source])),
+    sources: new Map((of('sources')[0]?.data as Source[]).map((source) => [source.id, source])),
     kits: new Map(of('kit').map((file) => [file.kit ?? '', kitOf(file)])),
     locate: (file, path, part) => places.get(file)?.locate(path, part) ?? START,
   };

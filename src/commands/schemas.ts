@@ -1,7 +1,7 @@
 /** `npm run schemas`: what editors need to explain, complete and check the fields of contributors' files. */
 import { relative } from 'node:path';
 import { parseArgs } from 'node:util';
-import { EDITOR_SCHEMA_FOLDER, writeEditorSchemas } from '../authoring/editor-schemas.ts';
+import { EDITOR_SCHEMA_FOLDER, writeEditorSchemas } from '../authoring/index.ts';
 import { VOCABULARY } from '../sheets/index.ts';
 import { foldersFrom } from './folders.ts';
 import { runCommand } from './run-command.ts';

@@ -10,3 +10,4 @@ export * from './sources.ts';
 export * from './kit.ts';
 export * from './question.ts';
 export * from './tags.ts';
+export * from './by-kind.ts';

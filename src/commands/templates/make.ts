@@ -2,8 +2,7 @@
 import { existsSync } from 'node:fs';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { writeEditorSchemas } from '../../authoring/editor-schemas.ts';
-import { NAME, proposeName, readFolder, RESERVED, type Folder } from '../../authoring/index.ts';
+import { NAME, proposeName, readFolder, RESERVED, writeEditorSchemas, type Folder } from '../../authoring/index.ts';
 import { VOCABULARY } from '../../sheets/index.ts';
 import { describeFindings } from '../report.ts';
 import { UsageError } from '../run-command.ts';
