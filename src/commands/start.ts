@@ -1,20 +1,23 @@
 /** `npm start`: builds and serves the site, and builds it again as content changes. */
 import { spawn } from 'node:child_process';
-import { watch } from 'node:fs';
+import { existsSync, watch } from 'node:fs';
 import type { Server } from 'node:http';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { writeEditorSchemas } from '../authoring/index.ts';
+import { VOCABULARY } from '../sheets/index.ts';
 import { foldersFrom } from './folders.ts';
 import { checkContent } from './read-book.ts';
 import { describeFindings } from './report.ts';
 import { runCommand, UsageError } from './run-command.ts';
 import { staticServer } from './static-server.ts';
+import { writing } from './writing.ts';
 
 const HELP = `npm start [-- --port N]
 
 Builds the site, serves it on this machine, and builds it again whenever a file of the content
 folder changes. Findings are shown here and in the open page; the last good site stays until they
-are mended.
+are mended. Schemas for editors are written into the content folder as by npm run schemas.
 
   --port N   serves on this port (8017; the next free one if it is taken)
   --help     prints this
@@ -31,6 +34,7 @@ await runCommand(HELP, async (args) => {
   const port = values.port === undefined ? undefined : Number(values.port);
   if (port !== undefined && !(Number.isInteger(port) && port > 0 && port < 65_536)) throw new UsageError(`${values.port} is no port; write a whole number from 1 to 65535`);
   const folders = foldersFrom(process.env);
+  if (existsSync(folders.content)) await writing(() => writeEditorSchemas(folders.content, VOCABULARY));
   const { server, announce } = staticServer(folders.site, { live: true });
 
   const rebuild = async (): Promise<void> => {

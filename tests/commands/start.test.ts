@@ -1,5 +1,6 @@
 /** `npm start`: serves, builds again after a change, shows findings while the last good site stays, and recovers. */
 import type { ChildProcess } from 'node:child_process';
+import { existsSync } from 'node:fs';
 import { cp, readFile, writeFile } from 'node:fs/promises';
 import { createServer, type AddressInfo } from 'node:net';
 import { join } from 'node:path';
@@ -21,7 +22,7 @@ beforeAll(() => {
 });
 afterAll(() => removeFolder(place));
 
-it('serves, follows changes, shows findings and recovers', { timeout: 6 * LIMIT }, () =>
+it('writes schemas for editors, serves, follows changes, shows findings and recovers', { timeout: 6 * LIMIT }, () =>
   exclusively(async () => {
     const content = join(place, 'content');
     await cp(join(ROOT, 'tests', 'content', 'good', 'minimal'), content, { recursive: true });
@@ -34,6 +35,7 @@ it('serves, follows changes, shows findings and recovers', { timeout: 6 * LIMIT 
       const address = `http://localhost:${port}/`;
       await until(() => said.stdout().includes(address), said.stderr);
       const page = `${address}kits/first-cloud/draft/student/`;
+      expect(existsSync(join(content, '.schemas', 'kit.json'))).toBe(true);
       expect(await textAt(page)).toContain('<h1>');
       expect((await fetch(`${address}no-such-page/`)).status).toBe(404);
       expect((await fetch(`${address}%`)).status).toBe(404);
