@@ -1,8 +1,8 @@
 /** Chooses what a new kit uses: what the content folder has where that builds, else pieces of its own. */
-import { checkGates, loadFolder, type Content, type ContentFile, type Finding, type Folder } from '../../authoring/index.ts';
+import { loadFolder, type Content, type ContentFile, type Finding, type Folder } from '../../authoring/index.ts';
 import { kindOfFile } from '../../authoring/plan.ts';
-import { checkQuestions } from '../../questions/index.ts';
-import { conditionsOf, VOCABULARY } from '../../sheets/index.ts';
+import { VOCABULARY } from '../../sheets/index.ts';
+import { checkFolder } from '../read-book.ts';
 import { apparatusFile, APPARATUS_USES } from './apparatus.ts';
 import { foundationFiles } from './foundation.ts';
 import { FIRST_SHEETS, sheetFile } from './hazard.ts';
@@ -63,7 +63,8 @@ export function fitKit(folder: Folder, name: string, today: string): Fitted {
           ...pieces,
           ...kitFiles(name, equipment, today, content.site.language !== 'en'),
         ];
-        last = findingsOf(name, withFiles(folder, files));
+        // What stops other kits is theirs.
+        last = checkFolder(withFiles(folder, files), name).findings;
         if (last.length === 0) return { files };
       }
     }
@@ -119,13 +120,4 @@ function withFiles(folder: Folder, files: readonly NewFile[]): Folder {
     return planned === undefined ? [] : [{ ...planned, file: `${folder.root}/${path}`, text }];
   });
   return { ...folder, files: [...folder.files, ...added].sort((a, b) => (a.file < b.file ? -1 : 1)) };
-}
-
-/** What stops the kit of this name in a folder that is not written yet; what stops other kits is theirs. */
-function findingsOf(name: string, folder: Folder): readonly Finding[] {
-  const { content, findings } = loadFolder(folder, VOCABULARY);
-  const kit = content?.kits.get(name);
-  if (content === undefined || kit === undefined) return findings;
-  const alone = { ...content, kits: new Map([[name, kit]]) };
-  return [...checkGates(alone), ...checkQuestions(alone, kit, conditionsOf(alone, kit))];
 }
