@@ -5,7 +5,7 @@ import { foldersFrom, type Folders } from './folders.ts';
 import { PAPERS, paperNamed, printer, printSheets, type Paper } from './pdf.ts';
 import { packKits } from './offline-pack.ts';
 import { readBook } from './read-book.ts';
-import { describeFindings } from './report.ts';
+import { counted, describeFindings } from './report.ts';
 import { runCommand, UsageError } from './run-command.ts';
 import { buildSite } from './site-builder.ts';
 
@@ -35,9 +35,9 @@ await runCommand(HELP, async (args) => {
     console.error(describeFindings(result.findings));
     return 1;
   }
-  console.log(`${result.book.kits.length} kits checked and computed; making pages …`);
+  console.log(`${counted(result.book.kits.length, 'kit')} checked and computed; making pages …`);
   const { pages } = await buildSite(result.book, folders);
-  console.log(`${pages} pages in ${((performance.now() - started) / 1000).toFixed(1)} s`);
+  console.log(`${counted(pages, 'page')} in ${((performance.now() - started) / 1000).toFixed(1)} s`);
   console.log(`  site               ${folders.site}`);
   console.log(`  for teachers only  ${folders.teachers}`);
   return values.pdf === true ? printBoth(result.book, folders, paper) : 0;

@@ -2,7 +2,7 @@
 import { parseArgs } from 'node:util';
 import { foldersFrom } from './folders.ts';
 import { checkContent } from './read-book.ts';
-import { describeFindings, findingsAsJson } from './report.ts';
+import { counted, describeFindings, findingsAsJson } from './report.ts';
 import { runCommand } from './run-command.ts';
 
 const HELP = `npm run check [-- --json]
@@ -22,6 +22,6 @@ await runCommand(HELP, async (args) => {
   const { content, findings } = await checkContent(foldersFrom(process.env).content);
   if (values.json) console.log(findingsAsJson(findings));
   else if (findings.length > 0) console.log(describeFindings(findings));
-  else console.log(`${content?.kits.size ?? 0} kits checked in ${((performance.now() - started) / 1000).toFixed(2)} s: nothing to mend.`);
+  else console.log(`${counted(content?.kits.size ?? 0, 'kit')} checked in ${((performance.now() - started) / 1000).toFixed(2)} s: nothing to mend.`);
   return findings.length > 0 ? 1 : 0;
 });
