@@ -6,7 +6,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { randomSource, type RandomSource } from '../../src/physics/random.ts';
 import { FORMULAS, ownFormula, SENTENCES } from './generated-text.ts';
-import { sharedFiles, APPARATUS, ROOMS, type TextFile } from './generated-surroundings.ts';
+import { sharedFiles, APPARATUS, ROOMS, WITH_STROKES, type TextFile } from './generated-surroundings.ts';
 
 /** Sheets of a kit: run, student, background. */
 export const SHEETS_PER_KIT = 3;
@@ -84,8 +84,11 @@ function kitFiles(number: number, random: RandomSource): TextFile[] {
   const drops = [0, 3, 6, 9, drop].map((value) => `${value} kPa`).join(', ');
   const readings = [0, 5, 10, drop].map((value) => `${value === 0 ? '' : '-'}${value} kPa gauge`).join(', ');
   const file = (path: string, text: string): TextFile => ({ path: `${folder}/${path}`, text });
+  const room = pick(random, ROOMS);
+  const apparatus = pick(random, APPARATUS);
+  const simulated = SIMULATED.filter((kind) => kind !== 'strokes' || WITH_STROKES.includes(apparatus));
   return [
-    file('kit.yaml', kitYaml(number, pick(random, ROOMS), pick(random, APPARATUS), drop, humidity)),
+    file('kit.yaml', kitYaml(number, room, apparatus, drop, humidity)),
     file('run.mdx', filled(random, [
       '<Hazard id="vacuum"/>\n\n<Hazard id="side-lamp"/>',
       `<WorkedTable kind="gauge-readings" readings="${readings}"/>`,
@@ -107,7 +110,7 @@ function kitFiles(number: number, random: RandomSource): TextFile[] {
     ])),
     file('background.mdx', filled(random, [
       `Without drops the air cools by <Value of="coolingClear" drop="${drop} kPa"/>, with drops by <Value of="coolingCloudy" drop="${drop} kPa"/>.`,
-      `<WorkedTable kind="${SIMULATED[number % SIMULATED.length]!}"/>`,
+      `<WorkedTable kind="${simulated[number % simulated.length]!}"/>`,
       ...formulas(random, number),
       '<WorkedTable kind="rising-parcel" air="room"/>',
       '<Misconception id="cloud-is-vapor"/>',

@@ -47,6 +47,8 @@ const APPARATUS_LIST = [
 
 /** Names of the apparatus. */
 export const APPARATUS: readonly string[] = APPARATUS_LIST.map(({ name }) => name);
+/** Those whose pump has strokes to count. */
+export const WITH_STROKES: readonly string[] = APPARATUS_LIST.filter(({ text }) => text.includes(STROKE_PUMP)).map(({ name }) => name);
 
 const hazard = (title: string, covers: string, sign: string, text: string): string => `---
 title: ${title}
