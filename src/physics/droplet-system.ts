@@ -14,8 +14,6 @@
  */
 import {
   DENSITY_LIQUID_WATER,
-  GAS_CONSTANT_DRY_AIR,
-  GAS_CONSTANT_VAPOR,
   HEAT_CAPACITY_DRY_AIR,
   HEAT_CAPACITY_VAPOR,
   MOLAR_MASS_RATIO,
@@ -27,12 +25,11 @@ import {
   GROWTH_HIGH,
   GROWTH_LOW,
 } from './droplet-growth.ts';
-import type { Wall } from './droplet-wall.ts';
+import { gasRates, type Wall } from './droplet-wall.ts';
 import { cbrt, exp, expm1, log, log1p } from './elementary.ts';
-import { saturationMixingRatio } from './moist-air.ts';
 import { enhancementFactor, latentHeatOfVaporization } from './saturation.ts';
 import type { BorderedJacobian } from './rosenbrock.ts';
-import type { Kelvin, Pascal, Ratio, Second } from './units.ts';
+import type { Kelvin, Ratio, Second } from './units.ts';
 
 /** Errors of radii that a step may make: relative, and as a share of the change of those that grow and that shrink. */
 export interface RadiusTolerance {
@@ -157,7 +154,7 @@ export class DropletSystem {
     if (!this.open(time, state)) return false;
     if (this.own > 0) this.grow(rate);
     for (let i = 0; i < this.own; i++) rate[i]! *= this.stretch[i]!;
-    rate.set(this.commonRates(this.temperature, this.pressure, this.mixingRatio), this.own);
+    rate.set(gasRates(this.temperature, this.pressure, this.mixingRatio, this.pressureRate, this.wall), this.own);
     return true;
   }
 
@@ -168,21 +165,9 @@ export class DropletSystem {
     growDroplets(gas, this.radius, dryRadiusCubed, kappa, rate, this.warmth);
   }
 
-  /** Rates of the two common unknowns in gas of a given state. */
-  private commonRates(T: Kelvin, p: Pascal, q: Ratio): readonly [number, number] {
-    const { wall } = this;
-    let heat = 0;
-    let vapor = 0;
-    if (wall !== undefined) {
-      heat = ((HEAT_CAPACITY_DRY_AIR + q * HEAT_CAPACITY_VAPOR) * (wall.temperature - T)) / wall.timeConstant;
-      if (wall.wet) vapor = (saturationMixingRatio(wall.temperature, p) - q) / wall.timeConstant;
-    }
-    return [((GAS_CONSTANT_DRY_AIR + q * GAS_CONSTANT_VAPOR) * T * this.pressureRate) / p + heat + HEAT_CAPACITY_VAPOR * T * vapor, vapor];
-  }
-
   /** Rates and derivatives of the state last opened. */
   linearize(rate: Float64Array, jacobian: BorderedJacobian): void {
-    const { own, temperature: T, pressure: p, mixingRatio: q, radius, square, stretch, coefficients, heatCapacity } = this;
+    const { own, temperature: T, pressure: p, mixingRatio: q, radius, square, stretch, coefficients, heatCapacity, pressureRate, wall } = this;
     const { dryRadiusCubed, kappa, number } = this.classes;
     const { diagonal, sumGradient, bySum, byFirst, bySecond, byTime } = jacobian;
     // Toward the middle of the range of pressures.
@@ -206,10 +191,10 @@ export class DropletSystem {
       byTime[i]! *= widening;
       bySecond[i]! *= widening * vaporByRatio;
     }
-    const common = this.commonRates(T, p, q);
-    const hot = this.commonRates(T + TEMPERATURE_NUDGE, p, q);
-    const dense = this.commonRates(T, denser, q);
-    const moist = this.commonRates(T, p, q + VAPOR_NUDGE);
+    const common = gasRates(T, p, q, pressureRate, wall);
+    const hot = gasRates(T + TEMPERATURE_NUDGE, p, q, pressureRate, wall);
+    const dense = gasRates(T, denser, q, pressureRate, wall);
+    const moist = gasRates(T, p, q + VAPOR_NUDGE, pressureRate, wall);
     rate.set(common, own);
     common.forEach((base, i) => {
       byFirst[own + i] = (hot[i]! - base) / TEMPERATURE_NUDGE;
@@ -225,7 +210,7 @@ export class DropletSystem {
       bySum[i] = byEnthalpy * byLiquid - byVapor;
       byFirst[i] = byEnthalpy;
       bySecond[i] = byEnthalpy * byWater + byVapor;
-      byTime[i]! *= this.pressureRate / p;
+      byTime[i]! *= pressureRate / p;
     }
   }
 
