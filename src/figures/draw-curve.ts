@@ -3,8 +3,8 @@ import type { Curve, Series } from './curve.ts';
 import type { Style } from '../tables/display.ts';
 import { drawing, extent, linear, lineAt, pathData, round, spread, textAt, textWidth, ticks, tickText, wholeTicks } from './svg.ts';
 
-const WIDTH = 640;
-const HEIGHT = 320;
+const WIDTH = 470;
+const HEIGHT = 290;
 const TOP = 34;
 const BOTTOM = 46;
 const LABEL = 13;
