@@ -5,6 +5,8 @@ export interface Axis {
   readonly unit: string;
   /** Printed range; from the data where absent. */
   readonly range?: readonly [number, number];
+  /** Of the y axis: values fall upward, as pressure does in the sky. */
+  readonly falls?: boolean;
 }
 
 export interface Series {
@@ -12,8 +14,10 @@ export interface Series {
   readonly label: string;
   readonly points: readonly (readonly [number, number])[];
   /** Told by line and marker as well as by color. */
-  readonly stroke: 'solid' | 'dashed' | 'dotted';
+  readonly stroke: 'solid' | 'dashed' | 'dotted' | 'beads';
   readonly accent?: boolean;
+  /** Where its label stands at its last point; at its right end, beyond the plot, where absent. */
+  readonly named?: 'left' | 'right' | 'above';
 }
 
 export interface Curve {
@@ -23,6 +27,6 @@ export interface Curve {
   readonly x: Axis;
   readonly y: Axis;
   readonly series: readonly Series[];
-  /** Marked positions on the x axis, with a word: cloud base, onset. */
-  readonly marks?: readonly { readonly x: number; readonly label: string }[];
+  /** Marked positions, with a word: cloud base, onset. A point of a curve where y is given, else all along the y axis. */
+  readonly marks?: readonly { readonly x: number; readonly y?: number; readonly label: string }[];
 }

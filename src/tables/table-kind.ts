@@ -51,8 +51,8 @@ export interface TableKind {
   readonly rows: (state: State, at: Parameters, list: readonly number[]) => readonly (readonly Cell[])[];
   /** Inputs whose uncertainty it is worth to follow through a simulation; all where absent. */
   readonly varies?: readonly InputName[];
-  /** The figure drawn from the same rows; nothing where none of them has an answer. */
-  readonly curve?: (rows: readonly (readonly Cell[])[], id: string, language: Language) => Curve | undefined;
+  /** The figure drawn from the same rows, and from what else the state tells; nothing where none of them has an answer. */
+  readonly curve?: (rows: readonly (readonly Cell[])[], id: string, language: Language, state: State, at: Parameters) => Curve | undefined;
   /** How it is computed: a formula in TeX. What a reader should know beside it is told by the texts. */
   readonly formula: (words: FormulaWords) => string;
   /** Where formulas and constants come from. */

@@ -166,9 +166,12 @@ export const curves = {
     x: 'since they were let in', y: 'particles left', inAir: 'in the air',
   },
   risingParcel: {
-    title: 'Temperature of the rising parcel',
-    description: 'Temperature of the parcel against its height above the room; above the cloud base it cools more slowly, because vapor that condenses gives off heat.',
-    x: 'height above the room', y: 'temperature', parcel: 'parcel',
+    title: 'The vessel’s air and rising air',
+    description:
+      'Absolute pressure, falling upward as in the sky, against temperature: the air that stays in the vessel as it is pumped down, with droplets and without, and a rising parcel. ' +
+      'The remaining gas follows the same adiabat as a rising parcel: air of the same temperature and moisture takes the same way, whether it is pumped or lifted. ' +
+      'Rings mark where each is saturated. From there on air with droplets cools more slowly, because vapor that condenses gives off heat.',
+    x: 'temperature', y: 'absolute pressure', clear: 'vessel, no droplets', cloudy: 'vessel, with droplets', room: 'the room’s air, rising', vessel: 'the vessel’s air, rising',
   },
   noParticleLimit: {
     title: 'Saturation of clear air, and what ends it',
@@ -206,7 +209,8 @@ export const methods = {
     'The last column makes the cloud of the droplets table with what is left. The rates are known within about a fifth.',
   'rising-parcel':
     'The parcel has the pressure of its surroundings, mixes with nothing and gives off no heat. Below the cloud base its vapor stays ' +
-    'vapor; above, what exceeds saturation is cloud water and travels along. Heights follow from its own weight.',
+    'vapor; above, what exceeds saturation is cloud water and travels along. Heights follow from its own weight. The remaining gas of a pumped vessel ' +
+    'follows the same adiabat as a rising parcel: taking gas out does not change the temperature of what stays, expanding does. In the figure the two part only where they start with different moisture.',
   'no-particle-limit':
     'Air that expands without droplets, beside the saturation ratio at which drops grow on small ions, of which air always has some, and that at which one drop ' +
     'per cubic centimeter and second forms on nothing at all (classical theory). Whichever it meets first ends the clear air: beyond, “no particles, no cloud” is not true. ' +

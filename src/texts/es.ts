@@ -158,9 +158,12 @@ export const curves: typeof en.curves = {
     x: 'desde que se dejaron entrar', y: 'partículas que quedan', inAir: 'en el aire',
   },
   risingParcel: {
-    title: 'Temperatura de la parcela ascendente',
-    description: 'Temperatura de la parcela frente a su altura sobre el aula; por encima de la base de la nube se enfría más despacio, porque el vapor que se condensa cede calor.',
-    x: 'altura sobre el aula', y: 'temperatura', parcel: 'parcela',
+    title: 'El aire del recipiente y el aire que asciende',
+    description:
+      'Presión absoluta, que baja hacia arriba como en el cielo, frente a la temperatura: el aire que queda en el recipiente al bombear, con gotitas y sin ellas, y una parcela que asciende. ' +
+      'El gas que queda sigue la misma adiabática que una parcela ascendente: un aire de igual temperatura y humedad toma el mismo camino, se lo bombee o se lo eleve. ' +
+      'Los círculos señalan dónde se satura cada uno. A partir de ahí el aire con gotitas se enfría más despacio, porque el vapor que se condensa cede calor.',
+    x: 'temperatura', y: 'presión absoluta', clear: 'recipiente, sin gotitas', cloudy: 'recipiente, con gotitas', room: 'el aire del aula, al ascender', vessel: 'el aire del recipiente, al ascender',
   },
   noParticleLimit: {
     title: 'Saturación del aire claro y lo que la limita',
@@ -197,7 +200,8 @@ export const methods: typeof en.methods = {
     'La última columna hace la nube de la tabla de gotitas con lo que queda. Las velocidades de pérdida se conocen con un error de un quinto.',
   'rising-parcel':
     'La parcela tiene la presión de su entorno, no se mezcla con nada y no cede calor. Bajo la base de la nube su vapor sigue siendo ' +
-    'vapor; por encima, lo que excede de la saturación es agua de nube y viaja con ella. Las alturas resultan de su propio peso.',
+    'vapor; por encima, lo que excede de la saturación es agua de nube y viaja con ella. Las alturas resultan de su propio peso. El gas que queda en un recipiente del que se bombea ' +
+    'sigue la misma adiabática que una parcela ascendente: sacar gas no cambia la temperatura del que queda; expandirlo, sí. En la figura ambos se separan solo donde empiezan con distinta humedad.',
   'no-particle-limit':
     'Aire que se expande sin gotitas, junto a la razón de saturación con la que crecen gotas sobre iones pequeños, que el aire siempre tiene, y aquella con la que se forma una gota ' +
     'por centímetro cúbico y segundo sobre nada (teoría clásica). La que encuentra primero acaba con el aire claro: más allá, «sin partículas no hay nube» no es verdad. ' +

@@ -2,7 +2,7 @@
 import type { Curve } from '../../figures/curve.ts';
 import { renderCurve } from '../../figures/draw-curve.ts';
 import {
-  computeTable, printTable, type Conditions, type Style, type PrintedCell, type PrintedColumn, type PrintedTable, type Table,
+  computeTable, printTable, stateOf, type Conditions, type Style, type PrintedCell, type PrintedColumn, type PrintedTable, type Table,
   type TableKind, type TableRequest,
 } from '../../tables/index.ts';
 import { KIND_TITLES } from '../../texts/index.ts';
@@ -39,7 +39,7 @@ export function renderCurveOf({ id, kind, request, caption }: TableFigure, { con
 
 /** What the figure of a table shows. */
 export const curveOf = (kind: TableKind, request: TableRequest, conditions: Conditions, id: string, { language }: Style): Curve | undefined =>
-  kind.curve?.(computeTable(kind, conditions, { ...request, columns: undefined }).rows, id, language);
+  kind.curve?.(computeTable(kind, conditions, { ...request, columns: undefined }).rows, id, language, stateOf(conditions), request.at);
 
 /** `<table>`: heads with units, rows, the marked ones named. */
 export function renderRows({ columns, rows }: PrintedTable, name: string): Raw {

@@ -1,8 +1,9 @@
-/** A real parcel of air on its way up: clear below its cloud base, cloudy above. */
-import { cloudBase, toCelsius } from '../../physics/index.ts';
-import { CURVE_TEXTS } from '../../texts/index.ts';
-import { parcelsAt, risingAir, stateAt } from '../air.ts';
+/** A real parcel of air on its way up: clear below its cloud base, cloudy above; drawn beside the vessel's air. */
+import { cloudBase, cloudOnset, toCelsius, toKilopascal, type CloudOnset } from '../../physics/index.ts';
+import { CURVE_TEXTS, MARKS } from '../../texts/index.ts';
+import { clear, cloudy, onset, parcelsAt, risingAir, stateAt } from '../air.ts';
 import { answered } from '../answered.ts';
+import type { State } from '../conditions.ts';
 import { columnOf, pointsOf, rowsOfQuantities, withPoints, type TableKind } from '../table-kind.ts';
 
 const columns = [
@@ -12,6 +13,25 @@ const columns = [
   columnOf('relativeHumidity', 'parcelHumidity'),
   columnOf('cloudWater', 'parcelCloudWater'),
 ] as const;
+
+const STEPS = 10;
+
+/** Drops along the vessel's way to the planned one, with the drop at which cloud begins: there the way has its bend. */
+function dropsOf(state: State): number[] {
+  const even = Array.from({ length: STEPS + 1 }, (_, i) => (state.plannedDrop * i) / STEPS);
+  const bend = answered(() => state.startPressure - state.gaugeError - onset(state).pressure);
+  return bend !== null && bend > 0 && bend < state.plannedDrop ? [...even, bend].sort((a, b) => a - b) : even;
+}
+
+type Point = readonly [celsius: number, kilopascal: number];
+const pointAt = ({ temperature, pressure }: CloudOnset): Point => [toCelsius(temperature), toKilopascal(pressure)];
+
+/** The point of an end state; none where the physics has no answer. */
+function pointsAt(compute: () => CloudOnset): Point[] {
+  let found: CloudOnset | undefined;
+  answered(() => (found = compute()).temperature);
+  return found === undefined ? [] : [pointAt(found)];
+}
 
 export const risingParcelTable: TableKind = {
   kind: 'rising-parcel',
@@ -25,15 +45,31 @@ export const risingParcelTable: TableKind = {
     answered(() => parcelsAt(stateAt(state, at), list, at.air).length); // one ascent for all; heights without an answer are told one by one
     return rowsOfQuantities('height', columns)(state, at, list);
   },
-  curve: (rows, id, language) => {
+  curve: (rows, id, language, kitState, at) => {
     const said = CURVE_TEXTS[language].risingParcel;
+    const state = stateAt(kitState, at);
+    const drops = dropsOf(state);
+    const parcel = pointsOf(rows, { index: 2, fromSi: toCelsius }, { index: 1, fromSi: toKilopascal });
+    const vessel = drops.flatMap((drop) => pointsAt(() => cloudy(state, drop)));
+    const within = (point: Point, way: readonly Point[]): boolean => way.some(([, p]) => p <= point[1]);
+    const marked = (label: string, points: readonly Point[], way: readonly Point[]) =>
+      points.filter((point) => within(point, way)).map(([x, y]) => ({ x, y, label }));
+    const risesFrom = at.air ?? 'room';
     return withPoints({
       id: `${id}-curve`,
       title: said.title,
       description: said.description,
-      x: { label: said.x, unit: 'm' },
-      y: { label: said.y, unit: '°C' },
-      series: [{ label: said.parcel, points: pointsOf(rows, { index: 0, fromSi: (h) => h }, { index: 2, fromSi: toCelsius }), stroke: 'solid', accent: true }],
+      x: { label: said.x, unit: '°C' },
+      y: { label: said.y, unit: 'kPa', falls: true },
+      series: [
+        { label: said.clear, points: drops.flatMap((drop) => pointsAt(() => clear(state, drop))), stroke: 'dashed', named: 'left' },
+        { label: said.cloudy, points: vessel, stroke: 'solid', accent: true, named: 'right' },
+        { label: said[risesFrom], points: parcel, stroke: 'beads', named: 'above' },
+      ],
+      marks: [
+        ...marked(MARKS[language].saturated, pointsAt(() => onset(state)), vessel),
+        ...marked(MARKS[language].cloudBase, pointsAt(() => cloudOnset(risingAir(state, at.air))), parcel),
+      ],
     });
   },
   formula: () => '\\mathrm{d}z = -\\frac{R\\,T}{g}\\,\\frac{\\mathrm{d}p}{p}',
