@@ -128,10 +128,13 @@ const CUSTOMARY: ReadonlySet<UnitName | undefined> = new Set<UnitName>(['°F', '
 export const inOrder = (units: readonly [UnitName, UnitName?], style: Style): readonly [UnitName, UnitName?] =>
   style.customary === true && CUSTOMARY.has(units[1]) ? [units[1]!, units[0]] : units;
 
-/** The usual style of each language. Spanish groups from five digits on: Ortografía de la lengua española (2010), VIII, 2.2.1.2. */
+/**
+ * The usual style of each language. Spanish groups from five digits on, by a space (Ortografía de la lengua española 2010, VIII, 2.2.1.2)
+ * at which no line ends; the fonts have none that is narrower.
+ */
 export const STYLES: Readonly<Record<Language, Style>> = {
   en: { language: 'en', decimal: '.', group: ',', groupFrom: 4 },
-  es: { language: 'es', decimal: ',', group: ' ', groupFrom: 5 },
+  es: { language: 'es', decimal: ',', group: '\u00a0', groupFrom: 5 },
 };
 
 const MINUS = '−';

@@ -47,7 +47,7 @@ describe('a number as text', () => {
   ])('%d with %d decimals is %s', (value, decimals, text) => expect(formatNumber(value, decimals, STYLES.en)).toBe(text));
 
   it('follows the language', () => {
-    expect(formatNumber(-12345.5, 1, STYLES.es)).toBe('−12 345,5');
+    expect(formatNumber(-12345.5, 1, STYLES.es)).toBe('−12\u00a0345,5');
     // Four digits stand together in Spanish: Ortografía de la lengua española (2010), VIII, 2.2.1.2 (from memory).
     expect(formatNumber(1003.4, 1, STYLES.es)).toBe('1003,4');
     expect(formatNumber(12345.5, 1, STYLES.en)).toBe('12,345.5');
