@@ -56,12 +56,12 @@ export const renderCurve = (curve: Curve, style: Style): string => {
   const floor = HEIGHT - BOTTOM + above;
   const xDomain = curve.x.range ?? extent(points.map(([x]) => x));
   const yDomain = curve.y.range ?? wholeTicks(extent(points.map(([, y]) => y)), 5);
-  const onLeft = labels.filter(({ series }) => series.named === 'left' || series.named === 'above');
-  const gutter = Math.max(widest(labels.filter((one) => !onLeft.includes(one))), ...(curve.marks ?? []).map(({ y, label }) => (y === undefined ? 0 : textWidth(label, MARK)))) + 16;
+  const named = (place: Series['named']): Labelled[] => labels.filter(({ series }) => series.named === place);
+  const gutter = Math.max(widest(named(undefined)), ...(curve.marks ?? []).map(({ y, label }) => (y === undefined ? 0 : textWidth(label, MARK)))) + 16;
   const yTicks = ticks(yDomain, 5);
   const left = Math.max(...yTicks.map((tick) => textWidth(tickText(tick, style), LABEL))) + 14;
   const right = WIDTH - gutter;
-  const x = linear(xDomain, [left + widest(onLeft), right]);
+  const x = linear(xDomain, [left + widest(named('left')), right]);
   const y = linear(yDomain, curve.y.falls ? [top, floor] : [floor, top]);
 
   const yAxis = yTicks.map((tick) => lineAt('grid', left, y(tick), right, y(tick)) + textAt(left - 8, y(tick) + 4.5, tickText(tick, style), { anchor: 'end' })).join('');
@@ -91,7 +91,7 @@ export const renderCurve = (curve: Curve, style: Style): string => {
   return drawing(
     { id: curve.id, width: WIDTH, height: HEIGHT + above, title: curve.title, description: curve.description, className: 'plot' },
     yAxis + xAxis + names + lines.join('') + drawn.join('') + pointsMarked(curve, x, y, [top, floor]) +
-      beyondPlot(labels.filter(({ series }) => series.named === undefined), x, y, right, [top, floor]) + atLastPoints(labels, x, y),
+      beyondPlot(named(undefined), x, y, right, [top, floor]) + atLastPoints(labels, x, y),
   );
 };
 
@@ -120,16 +120,17 @@ function beyondPlot(labels: readonly Labelled[], x: Scale, y: Scale, right: numb
     .join('');
 }
 
-/** Labels at the last points of curves that run up and to the left: those on the left hang below, the others stand above. */
+/** Labels at the last points of curves that run up and to the left: those on the left hang below, the others stand above; none leaves the frame. */
 function atLastPoints(labels: readonly Labelled[], x: Scale, y: Scale): string {
   return labels
     .flatMap(({ series, lines }) => {
       const { named } = series;
       const end = series.points.at(-1);
       if (named === undefined || end === undefined) return [];
-      const across = x(end[0]) + { left: -7, right: 9, above: 4 }[named];
-      const first = y(end[1]) + (named === 'left' ? 13 : (named === 'right' ? -3 : -9) - (lines.length - 1) * LINE);
-      return lines.map((line, row) => textAt(across, first + row * LINE, line, { anchor: named === 'right' ? 'start' : 'end', className: `halo ${inkOf(series)}` }));
+      const [across, down] = [x(end[0]), y(end[1])];
+      const from = named === 'left' ? across - 7 : Math.min(across + { right: 9, above: -4 }[named], WIDTH - 2 - widest([{ series, lines }]));
+      const first = named === 'left' ? down + 13 : down - (named === 'right' && from > across ? 3 : 9) - (lines.length - 1) * LINE;
+      return lines.map((line, row) => textAt(from, first + row * LINE, line, { anchor: named === 'left' ? 'end' : 'start', className: `halo ${inkOf(series)}` }));
     })
     .join('');
 }
