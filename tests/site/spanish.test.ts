@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { brotliCompressSync } from 'node:zlib';
 import { AxeBuilder } from '@axe-core/playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import * as en from '../../src/texts/en.ts';
@@ -26,7 +27,7 @@ afterAll(() => removeFolder(folder));
 const read = (path: string, teachers = false): string => readFileSync(join(teachers ? `${site}-teachers` : site, path), 'utf8');
 
 /** Titles of books and journals stay as they are, and so does what says that it is English. */
-const FOREIGN = /<(?!html\b)(\w+)[^>]* lang="en"[^>]*>[\s\S]*?<\/\1>|<div class="table-sources">[\s\S]*?<\/div>|<ul class="plain matter"><li id="source-[\s\S]*?<\/ul>|<p class="check-source">[\s\S]*?<\/p>|<annotation[\s\S]*?<\/annotation>|<script[\s\S]*?<\/script>|<style[\s\S]*?<\/style>/g;
+const FOREIGN = /<(?!html\b)(\w+)[^>]* lang="en"[^>]*>[\s\S]*?<\/\1>|<div class="table-sources">[\s\S]*?<\/div>|<ul class="plain matter"><li id="source-[\s\S]*?<\/ul>|<annotation[\s\S]*?<\/annotation>|<script[\s\S]*?<\/script>|<style[\s\S]*?<\/style>/g;
 const SPOKEN = /\b(?:aria-label|aria-valuetext|placeholder|alt|title|content)="([^"]*)"/g;
 
 /** What a page says to readers: its text, and the attributes that are read out. */
@@ -94,6 +95,12 @@ describe('an original and its translation', () => {
   });
 });
 
+it('the checks say which of their words are English: each source, where it was read, and the reason of its tolerance', () => {
+  const paragraphs = [...read('checks/index.html').matchAll(/<p class="check-source">(.*?)<\/p>/gs)].map(([, text]) => text!);
+  expect(paragraphs.length).toBeGreaterThan(100);
+  for (const paragraph of paragraphs) expect(paragraph.replace(/<span lang="en">[^<]+<\/span>/g, '…')).toMatch(/^… (?:De memoria\.|Leído en: …) Tolerancia: …$/);
+});
+
 describe('the guide', () => {
   it('is English inside a Spanish frame, and says so', () => {
     const page = read('contribute/index.html');
@@ -115,6 +122,9 @@ describe('each page asks for the scripts of its language', () => {
       const others = [...allTexts(isSpanish ? en : es)].filter(([, one]) => one.length > 40 && !PLACE.test(one) && text.includes(one)).map(([place]) => place);
       expect(others, name).toEqual([]);
     }
+  });
+  it.each(['reader-es.js', 'reader-more-es.js', 'will-it-work-es.js', 'readings-es.js'])('%s is below 30,000 bytes, compressed', (name) => {
+    expect(brotliCompressSync(readFileSync(join(site, name))).length).toBeLessThan(30_000);
   });
   it('the kit in one file holds its own', () => {
     const page = read(`${SPANISH}primera-nube.html`);
