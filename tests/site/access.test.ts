@@ -2,7 +2,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { browserForFile, builtPages, distinctPages, pageForTests } from '../support/browsing.ts';
+import { browserForFile, builtPages, distinctPages, isOneFile, pageForTests } from '../support/browsing.ts';
 
 const open = browserForFile();
 
@@ -21,15 +21,15 @@ async function objections(page: Page, choose: (axe: AxeBuilder) => AxeBuilder): 
   return violations.flatMap(({ id, help, nodes }) => nodes.map((node) => `${id}: ${help}: ${node.html.slice(0, 160)} ${node.failureSummary ?? ''}`));
 }
 
-describe.each(distinctPages())('$name', ({ address, path }) => {
-  const shown = pageForTests(address, { reducedMotion: 'reduce', colorScheme: 'light' });
+describe.each(distinctPages())('$name', (built) => {
+  const shown = pageForTests(built.address, { reducedMotion: 'reduce', colorScheme: 'light' });
 
   it('has nothing that axe objects to', async () => {
     expect(await objections(shown(), (axe) => axe.disableRules([COLORS]))).toEqual([]);
   });
 
-  // The parts of a booklet are those of the sheets, in the same colors.
-  it.skipIf(path.includes('/booklet/')).each(['light', 'dark'] as const)('has colors that can be told apart (%s)', async (colorScheme) => {
+  // The parts of a booklet and of a kit in one file are those of the sheets, in the same colors.
+  it.skipIf(built.path.includes('/booklet/') || isOneFile(built)).each(['light', 'dark'] as const)('has colors that can be told apart (%s)', async (colorScheme) => {
     await shown().emulateMedia({ colorScheme });
     expect(await objections(shown(), (axe) => axe.withRules([COLORS]))).toEqual([]);
   });

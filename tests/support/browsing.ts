@@ -30,8 +30,8 @@ export const builtPages = (): BuiltPage[] =>
       .map((path) => ({ name: `${served.name} ${path}`, served, path, file: join(served.folder, path), address: `${served.address}${path}` })),
   );
 
-/** What stands between `<main>` and `</main>` in the file of a page. */
-const matterOf = (file: string): string => /<main[^]*<\/main>/.exec(readFileSync(file, 'utf8'))?.[0] ?? '';
+/** What stands between `<main>` and `</main>` in the file of a page, but for the address that only its prints show. */
+const matterOf = (file: string): string => (/<main[^]*<\/main>/.exec(readFileSync(file, 'utf8'))?.[0] ?? '').replace(/ data-address="[^"]*"/, '');
 
 /** The public pages, and those of the teachers that hold something else: what is asked of the frame alone needs no second look. */
 export function distinctPages(): BuiltPage[] {
