@@ -13,7 +13,7 @@ export default defineConfig({
     projects: [
       { test: { name: 'rooms', include: PURE, exclude: BUILT, testTimeout: 30_000, ...order(0) } },
       // One build at a time: the others wait for it, and their time runs.
-      { test: { name: 'site', include: BUILT, globalSetup: 'tests/support/site-setup.ts', testTimeout: 180_000, hookTimeout: 300_000, ...order(1) } },
+      { test: { name: 'site', include: BUILT, globalSetup: 'tests/support/site-setup.ts', testTimeout: 180_000, hookTimeout: 300_000, expect: { poll: { timeout: 30_000 } }, ...order(1) } },
     ],
   },
 });

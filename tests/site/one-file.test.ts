@@ -58,7 +58,7 @@ describe.each(kits)('$name', (built) => {
       await page.goto(`${pathToFileURL(file).href}#elevation=1600m`, { waitUntil: 'load' });
       await expect.poll(() => page.locator('.foot [data-computed-for]').innerText()).not.toBe(own);
       // Set by the room's script when the last drawing that needs a simulation stands.
-      await expect.poll(() => page.evaluate(() => performance.getEntriesByName('room-all').length), { timeout: 20_000 }).toBeGreaterThan(0);
+      await expect.poll(() => page.evaluate(() => performance.getEntriesByName('room-all').length)).toBeGreaterThan(0);
       expect(await page.locator('.your-room output').allInnerTexts()).not.toContainEqual(expect.stringContaining('could not'));
       expect(troubles).toEqual({ console: [], requests: [] });
     }));
