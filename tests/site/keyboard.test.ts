@@ -1,0 +1,62 @@
+/** Every control of every page can be reached by keyboard, and shows where the focus is. */
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { browserForFile, distinctPages, pageForTests } from '../support/browsing.ts';
+
+declare global {
+  interface Window {
+    focused?: Focused[];
+  }
+}
+
+/** Where the focus came, and whether that can be seen. */
+interface Focused {
+  readonly control: string;
+  readonly marked: boolean;
+}
+
+browserForFile();
+
+/** Keys sent before the page is asked where the focus has been. */
+const AT_ONCE = 50;
+
+describe.each(distinctPages())('$name', (built) => {
+  const shown = pageForTests(built.address, { reducedMotion: 'reduce', colorScheme: 'light' });
+
+  it('can be reached by keyboard in full, and shows where the focus is', async () => {
+    const controls = await nameControls(shown());
+    const focused = await walk(shown());
+    const reached = new Set(focused.map(({ control }) => control));
+    expect(controls.filter((control) => !reached.has(control))).toEqual([]);
+    expect(focused.filter(({ marked }) => !marked)).toEqual([]);
+  });
+});
+
+/** Names all controls that can be seen, and writes down from now on which of all elements has the focus. */
+const nameControls = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const focused: Focused[] = (window.focused = []);
+    document.addEventListener('focusin', ({ target }) => {
+      if (!(target instanceof Element)) return;
+      const { outlineStyle, boxShadow } = getComputedStyle(target);
+      const marked = outlineStyle !== 'none' || boxShadow !== 'none' || target.querySelector(':scope > *') !== null;
+      focused.push({ control: target.getAttribute('data-tried') ?? target.outerHTML.slice(0, 100), marked });
+    });
+    const shown = [...document.querySelectorAll('a[href], button, input, select, textarea, summary')].filter((element) => element.checkVisibility({ visibilityProperty: true }) && !element.matches(':disabled'));
+    return shown.map((element, at) => {
+      const name = `${at} ${element.outerHTML.slice(0, 100)}`;
+      element.setAttribute('data-tried', name);
+      return name;
+    });
+  });
+
+/** Presses Tab until the focus has gone round, or no longer moves. */
+async function walk(page: Page): Promise<readonly Focused[]> {
+  let focused: readonly Focused[] = [];
+  for (let before = -1; before < focused.length && !focused.slice(1).some(({ control }) => control === focused[0]?.control); ) {
+    before = focused.length;
+    await Promise.all(Array.from({ length: AT_ONCE }, () => page.keyboard.press('Tab')));
+    focused = await page.evaluate(() => window.focused ?? []);
+  }
+  return focused;
+}
