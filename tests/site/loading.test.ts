@@ -1,7 +1,7 @@
 /** Every page loads whole, by itself, from any place: a server's root, a deep path, a disk; and obeys its own policy. */
 import type { Page } from 'playwright-core';
-import { beforeAll, describe, expect, it } from 'vitest';
-import { browserForFile, builtPages, distinctPages, fileAddress, isOneFile, troublesOf, type Troubles } from '../support/browsing.ts';
+import { describe, expect, it } from 'vitest';
+import { browserForFile, builtPages, distinctPages, fileAddress, isOneFile, troublesOf } from '../support/browsing.ts';
 
 declare global {
   interface Window {
@@ -27,56 +27,43 @@ it('finds both folders full of pages', () => {
 });
 
 describe.each(pages)('$name', (built) => {
-  /** What one visit by a server's root found. */
-  let visit: { troubles: Troubles; violations: readonly string[] | undefined; policy: string; inline: readonly string[]; text: string };
-
-  beforeAll(() =>
+  it('loads from a server without error, foreign request or violation of its policy', () =>
     open({}, async (page) => {
       const troubles = troublesOf(page, built.served.address);
       if (!prepared.has(page)) await page.addInitScript(listenForViolations);
       prepared.add(page);
       await page.goto(built.address, { waitUntil: 'load' });
-      visit = {
-        violations: await page.evaluate(() => window.violations),
-        policy: (await page.locator('head meta[http-equiv="Content-Security-Policy"]').getAttribute('content')) ?? '',
-        inline: await inlineOf(page),
-        text: await textOf(page),
-        troubles,
-      };
-    }),
-  );
-
-  it('loads from a server without error, foreign request or violation of its policy', () => {
-    expect(visit.troubles).toEqual(NONE);
-    expect(visit.violations).toEqual([]);
-  });
-
-  it('says the same without script', () =>
-    open({ javaScriptEnabled: false }, async (page) => {
-      await page.goto(built.address, { waitUntil: 'load' });
-      expect(await textOf(page)).toBe(visit.text);
-      expect(visit.text.length).toBeGreaterThan(100);
+      expect(troubles).toEqual(NONE);
+      expect(await page.evaluate(() => window.violations)).toEqual([]);
+      // A kit in one file must hold style and script; what its own policy allows is tried in one-file.test.ts.
+      if (isOneFile(built)) return;
+      const policy = (await page.locator('head meta[http-equiv="Content-Security-Policy"]').getAttribute('content')) ?? '';
+      expect(policy).toMatch(/(^|;)\s*default-src 'none'\s*(;|$)/);
+      expect(policy).not.toMatch(/unsafe|\*|\bhttps?:|\bdata:|\bblob:/);
+      expect(await inlineOf(page)).toEqual([]);
     }));
+});
 
-  // A kit in one file must hold them; what its own policy allows is tried in one-file.test.ts.
-  it.skipIf(isOneFile(built))('holds a strict policy and neither style nor script in the page itself', () => {
-    expect(visit.policy).toMatch(/(^|;)\s*default-src 'none'\s*(;|$)/);
-    expect(visit.policy).not.toMatch(/unsafe|\*|\bhttps?:|\bdata:|\bblob:/);
-    expect(visit.inline).toEqual([]);
-  });
-
-  it('loads from a disk, with its styles', () =>
-    open({}, async (page) => {
+describe.each(distinctPages())('$name', (built) => {
+  it('loads from a disk, with its styles, and says the same without script', async () => {
+    const said: string[] = [];
+    await open({}, async (page) => {
       const troubles = troublesOf(page, 'file:');
       await page.goto(fileAddress(built), { waitUntil: 'load' });
       expect(troubles).toEqual(NONE);
       const unstyled = await page.evaluate(() => [...document.querySelectorAll<HTMLLinkElement>('link[rel=stylesheet]')].filter((link) => link.sheet === null).map((link) => link.href));
       expect(unstyled).toEqual([]);
       expect(await page.evaluate(() => getComputedStyle(document.body).fontFamily)).toMatch(/Source Serif|IBM Plex/);
-    }));
-});
+      said.push(await textOf(page));
+    });
+    await open({ javaScriptEnabled: false }, async (page) => {
+      await page.goto(built.address, { waitUntil: 'load' });
+      said.push(await textOf(page));
+    });
+    expect(said[0]?.length).toBeGreaterThan(100);
+    expect(said[1]).toBe(said[0]);
+  });
 
-describe.each(distinctPages())('$name', (built) => {
   it('loads deep in the path of another server', () =>
     open({}, async (page) => {
       const troubles = troublesOf(page, built.served.deepAddress);

@@ -33,12 +33,11 @@ async function set(page: Page, field: string, text: string): Promise<void> {
 const drawn = async (page: Page): Promise<void> => {
   await page.waitForFunction(() => document.querySelector<HTMLElement>('.your-room')?.dataset['state'] === 'drawn');
 };
+/** Opens a page as one who was never there. */
 async function visit(page: Page, address: string): Promise<void> {
-  await page.goto(address, { waitUntil: 'load' });
-  await page.evaluate(() => {
-    try { localStorage.clear(); } catch { /* nothing is kept there */ }
-  });
-  await page.goto('about:blank');
+  const session = await page.context().newCDPSession(page);
+  await session.send('Storage.clearDataForOrigin', { origin: new URL(address).origin, storageTypes: 'local_storage' });
+  await session.detach();
   await page.goto(address, { waitUntil: 'load' });
 }
 const unfold = (page: Page): Promise<void> => page.locator('.your-room > summary').click();
@@ -79,9 +78,7 @@ describe('a school at 1,600 m', () => {
 
   it.each(tried)('is told in $name, from an address, exactly what a build for it prints', ({ served, path, address }) =>
     open({}, async (page) => {
-      await visit(page, address);
-      await page.goto('about:blank');
-      await page.goto(`${address}#elevation=1600m&temperature=18C&humidity=30`, { waitUntil: 'load' });
+      await visit(page, `${address}#elevation=1600m&temperature=18C&humidity=30`);
       await drawn(page);
       const here = await cells(page);
       await page.goto(pathToFileURL(join(served.name === 'teachers' ? `${site}-teachers` : site, path)).href, { waitUntil: 'load' });
@@ -143,7 +140,6 @@ describe.each(publicSheets('numbers'))('the control on $path', (built) => {
       await page.waitForFunction(() => location.hash.startsWith('#step-3&'));
       expect(new URL(page.url()).hash).toBe('#step-3&elevation=300m');
       expect(await page.evaluate(() => Math.abs(document.getElementById('step-3')!.getBoundingClientRect().top) < innerHeight)).toBe(true);
-      await page.evaluate(() => localStorage.clear());
     }));
 
   it('works where nothing can be kept', () =>
@@ -197,7 +193,6 @@ describe.each(publicSheets('numbers'))('the control on $path', (built) => {
       expect(await page.evaluate(() => document.activeElement?.id)).toBe('room-elevation');
       const buttons = await page.locator('.your-room button:visible').evaluateAll((all) => all.map((button) => button.getBoundingClientRect()).map(({ width, height }) => Math.min(width, height)));
       expect(Math.min(...buttons)).toBeGreaterThanOrEqual(24);
-      await page.evaluate(() => localStorage.clear());
     }));
 
   it.each([320, 1280])('has nothing that axe objects to when open, with a refused value, at %i px', (width) =>
@@ -215,9 +210,7 @@ describe.each(publicSheets('numbers'))('the control on $path', (built) => {
 
   it('says on every printed page for which room it is', () =>
     open({}, async (page) => {
-      await visit(page, address);
-      await page.goto('about:blank');
-      await page.goto(`${address}#elevation=1600m`, { waitUntil: 'load' });
+      await visit(page, `${address}#elevation=1600m`);
       await drawn(page);
       const pages = await pagesOfPdf(await page.pdf({ format: 'A4' }));
       expect(pages.length).toBeGreaterThan(1);
