@@ -42,7 +42,7 @@ export function chromiumPath(): string | undefined {
 }
 
 /** A browser with a fresh profile, which goes when it is closed. */
-export const launchChromium = (executablePath: string): Promise<Browser> => chromium().launch({ executablePath, args: FLAGS });
+export const launchChromium = (executablePath: string, flags: readonly string[] = []): Promise<Browser> => chromium().launch({ executablePath, args: [...FLAGS, ...flags] });
 
 /** The first of some names that stands in the search path and may be run. */
 export function inSearchPath(names: readonly string[], searchPath = process.env.PATH ?? ''): string | undefined {

@@ -5,9 +5,9 @@ import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { staticServer } from '../../src/commands/static-server.ts';
-import { openBrowser } from '../support/chromium.ts';
+import { joinBrowser } from '../support/chromium.ts';
 import { buildForTests } from '../support/command.ts';
 import { filesBelow, newFolder, removeFolder } from '../support/folders.ts';
 import { ROOT } from '../support/root.ts';
@@ -99,7 +99,7 @@ beforeAll(async () => {
   }
   await buildForTests(content, site);
   await listen();
-  const browser = await openBrowser();
+  const browser = await joinBrowser(inject('browser'));
   context = await browser.newContext();
   page = await context.newPage();
   close = () => browser.close();

@@ -1,10 +1,10 @@
-/** Every page of the two built folders, and a browser to look at them. */
+/** Every page of the two built folders, and windows to look at them. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, inject } from 'vitest';
-import { openBrowser } from './chromium.ts';
+import { joinBrowser } from './chromium.ts';
 import { filesBelow } from './folders.ts';
 import type { ServedFolder } from './site-setup.ts';
 
@@ -55,7 +55,7 @@ const opened = new Map<string, Promise<Page>>();
 /** One window for each kind of visitor, since opening one takes longer than loading a page. */
 function windowFor(options: BrowserContextOptions): Promise<Page> {
   const kind = JSON.stringify(options);
-  const page = opened.get(kind) ?? (browser ??= openBrowser()).then((started) => started.newPage(options));
+  const page = opened.get(kind) ?? (browser ??= joinBrowser(inject('browser'))).then((started) => started.newPage(options));
   opened.set(kind, page);
   return page;
 }
@@ -66,7 +66,7 @@ async function closeAll(): Promise<void> {
   browser = undefined;
 }
 
-/** Looks at pages in one browser for all tests of a file. */
+/** Looks at pages in windows that stay open for all tests of a file. */
 export function browserForFile(): (options: BrowserContextOptions, look: (page: Page) => Promise<void>) => Promise<void> {
   afterAll(closeAll);
   return async (options, look) => {

@@ -1,8 +1,9 @@
-/** Builds two contents once for all tests that read a finished build, the project's own and that of a school at 1,600 m, and serves the first. */
+/** For all tests of finished builds: builds two contents once, the project's own and that of a school at 1,600 m, serves the first, and starts a browser. */
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
 import { staticServer } from '../../src/commands/static-server.ts';
+import { shareBrowser } from './chromium.ts';
 import { buildForTests } from './command.ts';
 import { newFolder, removeFolder } from './folders.ts';
 import { ROOT } from './root.ts';
@@ -23,6 +24,8 @@ declare module 'vitest' {
     builds: { readonly own: string; readonly highland: string };
     /** The first of them, public and for teachers. */
     served: readonly ServedFolder[];
+    /** Address of a browser that all of them look at pages in. */
+    browser: string;
   }
 }
 
@@ -44,9 +47,12 @@ export default async function setup(project: TestProject): Promise<() => Promise
   for (const [name, folder] of [['public', builds.own], ['teachers', `${builds.own}-teachers`]] as const) {
     served.push({ name, folder, address: await serve(folder, '/'), deepAddress: await serve(folder, DEEP) });
   }
+  const { browser, endpoint } = await shareBrowser();
+  project.provide('browser', endpoint);
   project.provide('builds', builds);
   project.provide('served', served);
   return async () => {
+    await browser.close();
     closing.forEach((close) => close());
     await removeFolder(place);
   };
