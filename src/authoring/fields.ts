@@ -1,10 +1,10 @@
 /** Building blocks of schemas, for files' fields and components' attributes alike. */
 import { z } from 'zod';
 import type { FindingCode } from './catalogue.ts';
+import { dimensionInWords } from './find-unit.ts';
 import type { Problem } from './findings.ts';
 import { NAME } from './names.ts';
 import {
-  dimensionInWords,
   exampleOf,
   parseDifference,
   parseLevel,

@@ -3,6 +3,7 @@ export * from './catalogue.ts';
 export * from './findings.ts';
 export * from './names.ts';
 export * from './unit-table.ts';
+export { dimensionInWords } from './find-unit.ts';
 export * from './quantities.ts';
 export * from './fields.ts';
 export * from './vocabulary.ts';

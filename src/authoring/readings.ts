@@ -1,10 +1,11 @@
 /** `readings/<class>.csv`: what a class read off its instruments, a row for each time. */
 import { READINGS_FILE_TEXTS, type Language } from '../texts/index.ts';
 import type { FindingCode } from './catalogue.ts';
-import { findingAt, START, type Finding, type Place } from './findings.ts';
+import { findUnit } from './find-unit.ts';
+import { findingAt, START, type Finding } from './findings.ts';
 import { nearestName } from './names.ts';
-import { parseQuantity } from './quantities.ts';
-import { UNITS, type Dimension, type Unit } from './unit-table.ts';
+import { cellsOf, clockIn, isFormula, numberIn, separatorOf, type Cell, type Separator } from './readings-form.ts';
+import type { Dimension, Unit } from './unit-table.ts';
 
 /** What was read at one time. Uncertainties are standard uncertainties, undefined where none are stated. */
 export interface RecordedReading {
@@ -49,73 +50,77 @@ const COLUMNS: readonly Column[] = [
 const MOST_ROWS = 2000;
 /** Fewer say nothing of a change. */
 const FEWEST_ROWS = 2;
-const NUMBER = /^[+\-−]?(?:\d+(?:\.\d*)?|\.\d+)$/u;
-/** Spreadsheets run what begins like this. */
-const FORMULA = /^[=+\-@\t\r|%]/;
+/** `min:s`, `mm:ss`, `h:min:s` */
+const CLOCK_UNIT = /^(?:h+:)?m+(?:in)?:s+$/i;
+const CLOCK: Unit = { symbol: 'min:s', dimension: 'time', scale: 1, toSI: (value) => value };
 
-interface Cell {
-  readonly text: string;
-  readonly place: Place;
-}
+/** A finding that knows the column of the table as well, where it is about one. */
+export type ReadingsFinding = Finding & { readonly cell?: number };
 
 /** Readings of one class, undefined if anything is wrong with them. */
 export interface ReadReadings {
   readonly readings: readonly RecordedReading[] | undefined;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly ReadingsFinding[];
 }
 
 /**
  * Reads recorded readings: a header that names columns and units, then rows of plain numbers, times rising.
  * @param text of the file, CSV with commas (RFC 4180)
  * @param file as findings name it
- * @param language of what findings say. In another than English a reader's own table may have that language's names of columns, and semicolons between them with decimal commas
+ * @param own the language of a reader, whose own table this is: it may have that language's names of columns, tabs or semicolons between them, decimal commas, and times as min:s. None for a contributor's file
  */
-export function readReadings(text: string, file: string, language: Language = 'en'): ReadReadings {
-  const format = formatOf(text, language);
-  const { said } = format;
-  const findings: Finding[] = [];
-  const report: Report = (place, code, [what, instead]) => {
-    findings.push(findingAt(file, place, { code, what, instead }));
+export function readReadings(text: string, file: string, own?: Language): ReadReadings {
+  const findings: ReadingsFinding[] = [];
+  const report: Report = ({ place, number }, code, [what, instead]) => {
+    findings.push({ ...findingAt(file, place, { code, what, instead }), ...(number === 0 ? {} : { cell: number }) });
   };
-  const lines = text.split(/\r\n|\n|\r/).map((line, i) => ({ cells: cellsOf(line, i + 1, format), empty: line.trim() === '' }));
-  const header = lines[0]?.cells ?? [];
-  const rows = lines.slice(1).filter(({ empty }) => !empty).map(({ cells }) => cells);
+  const lines = text.split(/\r\n|\n|\r/).map((line, i) => ({ line, at: i + 1 })).filter(({ line }) => line.trim() !== '');
+  const separator = own === undefined ? ',' : separatorOf(lines[0]?.line ?? '');
+  const format: Format = { said: READINGS_FILE_TEXTS[own ?? 'en'], separator, isOwn: own !== undefined, isForeign: own !== undefined && own !== 'en' };
+  const { said } = format;
+  const [header = [], ...rows] = lines.map(({ line, at }) => withoutEnd(cellsOf(line, at, separator))).filter(({ length }) => length > 0);
   if (rows.length > MOST_ROWS) {
-    report(START, 'file-too-large', said.tooManyRows(rows.length, MOST_ROWS));
+    report(WHOLE, 'file-too-large', said.tooManyRows(rows.length, MOST_ROWS));
     return { readings: undefined, findings };
   }
   const columns = readHeader(header, format, report);
-  for (const row of rows) readFormulas(row, format, report);
+  for (const row of rows) for (const cell of row) if (isFormula(cell.text, format.isOwn)) report(cell, 'csv-formula', said.formula(shown(cell.text)));
   if (columns === undefined) return { readings: undefined, findings };
-  if (rows.length < FEWEST_ROWS)
-    report(START, 'readings-value', said.tooFewRows(rows.length, FEWEST_ROWS));
+  if (rows.length < FEWEST_ROWS) report(WHOLE, 'readings-value', said.tooFewRows(rows.length, FEWEST_ROWS));
   const readings = rows.map((row) => readRow(row, columns, format, report));
+  const timeColumn = columns.findIndex(({ key }) => key === 'time');
   for (const [i, { time }] of readings.entries()) {
     const before = readings[i - 1]?.time;
     if (before === undefined || time === undefined || time > before) continue;
-    report(rows[i]?.[0]?.place ?? START, 'readings-value', said.notAfter(String(time), String(before)));
+    report({ ...(rows[i]?.[0] ?? WHOLE), number: timeColumn + 1 }, 'readings-value', said.notAfter(String(time), String(before)));
   }
   return { readings: findings.length > 0 ? undefined : (readings as RecordedReading[]), findings };
 }
 
-type Report = (place: Place, code: FindingCode, said: readonly [what: string, instead: string]) => void;
+/** What is about no column, or all: the number of a cell is 0. */
+const WHOLE: Where = { place: START, number: 0 };
+type Where = Pick<Cell, 'place' | 'number'>;
+type Report = (where: Where, code: FindingCode, said: readonly [what: string, instead: string]) => void;
 
-/** How a table is written: what parts its cells, how its numbers and columns look. */
+/** How a table is written, and in which language its findings are. */
 interface Format {
   readonly said: (typeof READINGS_FILE_TEXTS)['en'];
-  readonly separator: ',' | ';';
+  readonly separator: Separator;
+  readonly isOwn: boolean;
   readonly isForeign: boolean;
 }
 
-function formatOf(text: string, language: Language): Format {
-  const isForeign = language !== 'en';
-  return { said: READINGS_FILE_TEXTS[language], isForeign, separator: isForeign && /^[^\n\r]*;/.test(text) ? ';' : ',' };
+/** Spreadsheets leave empty cells at the ends of lines. */
+function withoutEnd(cells: readonly Cell[]): readonly Cell[] {
+  let count = cells.length;
+  while (count > 0 && cells[count - 1]!.text === '') count -= 1;
+  return cells.slice(0, count);
 }
 
 /** The name of a column and its unit as a reader is told to write them. */
 const exampleOf = ({ example, key, name }: Column, { said, isForeign }: Format): string => (isForeign ? example.replace(name, said.columns[key]) : example);
 const headerOf = (format: Format): string =>
-  COLUMNS.filter(({ required }) => required).map((column) => exampleOf(column, format)).join(format.isForeign ? ';' : ',');
+  COLUMNS.filter(({ required }) => required).map((column) => exampleOf(column, format)).join(format.isForeign ? ';' : format.separator);
 
 interface UnitColumn extends Column {
   readonly unit: Unit;
@@ -123,104 +128,94 @@ interface UnitColumn extends Column {
 
 /** The columns in their order, undefined if one of them is not understood. */
 function readHeader(header: readonly Cell[], format: Format, report: Report): readonly UnitColumn[] | undefined {
-  const first = header[0]?.place ?? START;
-  if (header.length === 1 && /[;\t]/.test(header[0]?.text ?? '')) {
-    report(first, 'readings-header', format.said.notParted(headerOf(format)));
+  const { said } = format;
+  const first = { ...(header[0] ?? WHOLE), number: 0 };
+  if (header.length === 1 && /[;\t]/.test(header[0]!.text)) {
+    report(first, 'readings-header', said.notParted(headerOf(format)));
+    return undefined;
+  }
+  if (!header.some(({ text }) => isFormula(text, format.isOwn) || columnOf(text, format) !== undefined)) {
+    report(first, 'readings-header', said.noHeader(headerOf(format)));
     return undefined;
   }
   const columns = header.map((cell) => readColumn(cell, format, report));
   for (const [i, column] of columns.entries()) {
-    if (column !== undefined && columns.findIndex((other) => other?.key === column.key) < i)
-      report(header[i]?.place ?? first, 'readings-header', format.said.twice(column.name));
+    if (column !== undefined && columns.findIndex((other) => other?.key === column.key) < i) report(header[i]!, 'readings-header', said.twice(column.name));
   }
   const known = columns.filter((column) => column !== undefined);
   if (known.length < columns.length) return undefined;
   const missing = COLUMNS.filter(({ key, required }) => required && !known.some((column) => column.key === key));
-  for (const column of missing) report(first, 'readings-header', format.said.missing(nameOf(column, format), exampleOf(column, format)));
+  for (const column of missing) report(first, 'readings-header', said.missing(nameOf(column, format), exampleOf(column, format)));
   return missing.length > 0 ? undefined : known;
 }
 
 const nameOf = ({ name, key }: Column, { said, isForeign }: Format): string => (isForeign ? said.columns[key] : name);
 
-function readColumn({ text, place }: Cell, format: Format, report: Report): UnitColumn | undefined {
-  const { said } = format;
-  if (FORMULA.test(text)) {
-    reportFormula({ text, place }, format, report);
-    return undefined;
-  }
-  const parts = /^(?<name>[^()]*?)\s*(?:\((?<unit>[^()]+)\))?$/u.exec(text)?.groups;
-  const name = (parts?.['name'] ?? text).toLowerCase();
+/** The column that a head names, with the unit as written; undefined where it names none. */
+function columnOf(text: string, format: Format): { readonly column: Column; readonly name: string; readonly unit: string | undefined } | undefined {
+  const [, head = text, unit] = /^([^()[\]]*?)\s*(?:[([]([^()[\]]+)[)\]])?$/u.exec(text) ?? [];
+  const name = head.toLowerCase();
   const column = COLUMNS.find((one) => one.name === name || nameOf(one, format) === name);
-  if (column === undefined) {
-    const nearest = nearestName(name, COLUMNS.map((one) => nameOf(one, format)));
-    const meant = COLUMNS.find((one) => nameOf(one, format) === nearest);
-    report(place, 'readings-header', said.noColumn(shown(text), meant === undefined ? headerOf(format) : exampleOf(meant, format)));
-    return undefined;
-  }
-  const example = exampleOf(column, format);
-  if (parts?.['unit'] === undefined) {
-    report(place, 'readings-header', said.noUnit(name, example));
-    return undefined;
-  }
-  const reading = parseQuantity(`0 ${parts['unit']}`, column.dimension);
-  if ('problem' in reading) {
-    const { code, what, instead } = reading.problem;
-    report(place, code, format.isForeign ? said.wrongUnit(parts['unit'], name, example) : [what, instead]);
-    return undefined;
-  }
-  const unit = UNITS.find(({ symbol, dimension }) => symbol === reading.quantity.unit && dimension === column.dimension);
-  return unit === undefined ? undefined : { ...column, name, unit };
+  return column && { column, name, unit };
 }
 
-function readFormulas(row: readonly Cell[], format: Format, report: Report): void {
-  for (const cell of row) if (isFormula(cell, format)) reportFormula(cell, format, report);
+function readColumn(cell: Cell, format: Format, report: Report): UnitColumn | undefined {
+  const { text } = cell;
+  const { said } = format;
+  if (isFormula(text, format.isOwn)) {
+    report(cell, 'csv-formula', said.formula(shown(text)));
+    return undefined;
+  }
+  const found = columnOf(text, format);
+  if (found === undefined) {
+    const nearest = nearestName(text.replace(/[([].*/, '').trim(), COLUMNS.map((one) => nameOf(one, format)));
+    const meant = COLUMNS.find((one) => nameOf(one, format) === nearest);
+    report(cell, 'readings-header', said.noColumn(shown(text), meant === undefined ? headerOf(format) : exampleOf(meant, format)));
+    return undefined;
+  }
+  const { column, name, unit: written } = found;
+  const example = exampleOf(column, format);
+  if (written === undefined) {
+    report(cell, 'readings-header', said.noUnit(name, example));
+    return undefined;
+  }
+  if (format.isOwn && column.key === 'time' && CLOCK_UNIT.test(written)) return { ...column, name, unit: CLOCK };
+  const unit = findUnit(written, [column.dimension]);
+  if (!('code' in unit)) return { ...column, name, unit };
+  report(cell, unit.code, format.isForeign ? said.wrongUnit(written, name, example) : [unit.what, unit.instead]);
+  return undefined;
 }
 
 function readRow(row: readonly Cell[], columns: readonly UnitColumn[], format: Format, report: Report): Partial<RecordedReading> {
-  if (row.length !== columns.length) {
-    const tell = row.length > columns.length ? format.said.tooManyCells : format.said.tooFewCells;
-    report(row[0]?.place ?? START, 'readings-value', tell(row.length, columns.length));
+  const { said } = format;
+  if (row.length > columns.length) {
+    report({ ...row[0]!, number: columns.length + 1 }, 'readings-value', said.tooManyCells(row.length, columns.length));
+    return {};
+  }
+  if (row.length < columns.length) {
+    report({ ...row[0]!, number: row.length + 1 }, 'readings-value', said.tooFewCells(row.length, columns.length, columns[row.length]!.name));
     return {};
   }
   const values = columns.flatMap((column, i): [string, number][] => {
-    const cell = row[i];
-    const value = cell === undefined ? undefined : readCell(cell, column, format, report);
+    const value = readCell(row[i]!, column, format, report);
     return value === undefined ? [] : [[column.key, value]];
   });
   return Object.fromEntries(values);
 }
 
-function readCell(cell: Cell, { name, unit, lowest, highest }: UnitColumn, format: Format, report: Report): number | undefined {
-  const { text, place } = cell;
-  const { said } = format;
-  if (isFormula(cell, format)) return undefined;
-  if (!NUMBER.test(plain(text, format))) {
-    report(place, 'readings-value', text === '' ? said.empty(name, unit.symbol) : said.noNumber(shown(text), unit.symbol));
+function readCell(cell: Cell, { key, name, unit, lowest, highest }: UnitColumn, { said, isOwn }: Format, report: Report): number | undefined {
+  const { text } = cell;
+  if (isFormula(text, isOwn)) return undefined;
+  const clock = isOwn && key === 'time' ? clockIn(text) : undefined;
+  const number = unit === CLOCK ? undefined : numberIn(text, isOwn);
+  if (clock === undefined && number === undefined) {
+    report(cell, 'readings-value', text === '' ? said.empty(name, unit.symbol) : unit === CLOCK ? said.noClock(shown(text)) : said.noNumber(shown(text), unit.symbol));
     return undefined;
   }
-  const value = unit.toSI(Number(plain(text, format).replace('−', '-')));
+  const value = clock ?? unit.toSI(number!);
   if (value >= lowest && value <= highest) return value;
-  report(place, 'readings-value', said.beyond(`${shown(text)} ${unit.symbol}`, name));
+  report(cell, 'readings-value', said.beyond(`${shown(text)} ${unit.symbol}`, name));
   return undefined;
-}
-
-/** A number with a decimal point, where commas are free to be decimal. */
-const plain = (text: string, { separator }: Format): string => (separator === ';' ? text.replace(',', '.') : text);
-
-const isFormula = ({ text }: Cell, format: Format): boolean => FORMULA.test(text) && !NUMBER.test(plain(text, format));
-
-function reportFormula({ text, place }: Cell, { said }: Format, report: Report): void {
-  report(place, 'csv-formula', said.formula(shown(text)));
-}
-
-/** Cells of a line, outer spaces and quotation marks taken off. */
-function cellsOf(line: string, number: number, { separator }: Format): Cell[] {
-  let column = 1;
-  return line.split(separator).map((written) => {
-    const start = column + (written.length - written.replace(/^ +/, '').length);
-    column += written.length + 1;
-    return { text: written.replace(/^ +| +$/g, '').replace(/^"(.*)"$/, '$1'), place: { line: number, column: start } };
-  });
 }
 
 const shown = (text: string): string => (text.length > 40 ? `${text.slice(0, 37)}…` : text);

@@ -1,17 +1,19 @@
 /** The reader's own readings against the model, computed on the reader's own device. The page is whole without it. */
-import type { Finding } from '../authoring/findings.ts';
-import { readReadings } from '../authoring/readings.ts';
+import { clockIn, numberIn } from '../authoring/readings-form.ts';
+import { readReadings, type ReadingsFinding } from '../authoring/readings.ts';
 import { fitInWords, notesOf, renderComparison, renderExpected } from '../sheets/html/readings.ts';
 import type { Live } from '../sheets/html/live.ts';
+import type { Raw } from '../sheets/html/text.ts';
+import type { DrawnComparison } from '../sheets/readings-view.ts';
 import { compareWithModel, expectedReadings, type Choice, type Comparison } from '../sheets/readings.ts';
 import type { Conditions } from '../tables/conditions.ts';
-import { STYLES } from '../tables/display.ts';
+import { STYLES, type Style } from '../tables/display.ts';
 import { FIT_TEXTS, OWN_READING_TEXTS } from '../texts/index.ts';
 import { kept } from './kept.ts';
 import { keepReadings, keptReadings } from './readings-kept.ts';
 import { asFile, columnsOf, tableFormat, withRow } from './readings-text.ts';
 import { conditionsFor } from './room-conditions.ts';
-import { NOTHING_SET, readAddress } from './room-settings.ts';
+import { NOTHING_SET, readAddress, type RoomSettings } from './room-settings.ts';
 
 /** Larger than any table of readings that is read, bytes. */
 const LARGEST_FILE = 1e6;
@@ -25,13 +27,14 @@ function start(root: HTMLElement): void {
   const find = <E extends HTMLElement>(name: string): E => root.querySelector<E>(`[data-part="${name}"]`)!;
   const [text, file, fields, row] = [find<HTMLTextAreaElement>('text'), find<HTMLInputElement>('file'), find('fields'), find<HTMLFormElement>('row')];
   const [particles, from, to] = [find<HTMLSelectElement>('particles'), find<HTMLInputElement>('from'), find<HTMLInputElement>('to')];
-  const [status, problems, result] = [find('status'), find('problems'), find('result')];
+  const [status, problems, outcome, result] = [find('status'), find('problems'), find('outcome'), find('result')];
+  const classes = [...document.querySelectorAll<HTMLElement>('[data-comparison]')];
   const live = JSON.parse(root.dataset['live']!) as Live;
   const kit = root.dataset['kit']!;
   const { language } = live;
-  const style = STYLES[language];
   const said = OWN_READING_TEXTS[language];
-  const format = tableFormat(language);
+  let style: Style = STYLES[language];
+  let format = tableFormat(language);
   let isCompared = false;
 
   root.hidden = false;
@@ -52,6 +55,7 @@ function start(root: HTMLElement): void {
   // The room's own script says so when another room is in force.
   const room = document.querySelector('.your-room');
   if (room !== null) new MutationObserver(followRoom).observe(room, { attributes: true, attributeFilter: ['data-state'] });
+  followRoom();
 
   function setText(value: string): void {
     text.value = value;
@@ -108,9 +112,17 @@ function start(root: HTMLElement): void {
       return;
     }
     const reader = new FileReader();
+    let isSecond = false;
     reader.onerror = () => say(said.unreadable(chosen.name));
     reader.onload = () => {
-      setText(String(reader.result).replace(/^\ufeff/, ''));
+      const loaded = String(reader.result);
+      // Older spreadsheets write the degree sign as Windows does.
+      if (loaded.includes('\ufffd') && !isSecond) {
+        isSecond = true;
+        reader.readAsText(chosen, 'windows-1252');
+        return;
+      }
+      setText(loaded.replace(/^\ufeff/, ''));
       compare();
     };
     reader.readAsText(chosen);
@@ -121,7 +133,7 @@ function start(root: HTMLElement): void {
     show(findings);
     isCompared = readings !== undefined;
     if (readings === undefined) {
-      result.replaceChildren();
+      outcome.hidden = true;
       say(said.wrong(findings.length));
       return;
     }
@@ -134,9 +146,8 @@ function start(root: HTMLElement): void {
 
   function draw(comparison: Comparison): void {
     const { fit, lines } = comparison;
-    result.innerHTML = renderComparison(comparison, { id: 'own', title: said.title, style }).html;
-    const table = result.querySelector('details');
-    if (table !== null) table.open = true;
+    put(result, renderComparison(comparison, { id: 'own', title: said.title, style }), true);
+    outcome.hidden = false;
     say(said.compared(lines.length, conditions().roomTitle, fit === undefined ? notesOf(comparison, style).join(' ') : fitInWords(fit, style)));
   }
 
@@ -144,7 +155,7 @@ function start(root: HTMLElement): void {
   function choice(): Choice | undefined {
     const named = particles.value === '' ? {} : { particles: particles.value };
     if (from.value.trim() === '' && to.value.trim() === '') return named;
-    const times = [from, to].map(({ value }) => Number(value.trim().replace('−', '-').replace(',', '.') || NaN));
+    const times = [from, to].map(({ value }) => clockIn(value.trim()) ?? numberIn(value.trim(), true));
     const [first = NaN, last = NaN] = times;
     if (last > first) return { ...named, closed: { from: first, to: last } };
     say(said.twoTimes);
@@ -170,15 +181,26 @@ function start(root: HTMLElement): void {
     file.value = '';
     isCompared = false;
     show([]);
-    result.replaceChildren();
+    outcome.hidden = true;
     say(said.cleared);
     text.focus();
   }
 
   function followRoom(): void {
     if (room?.getAttribute('data-state') !== 'drawn') return;
+    const { customary } = settings();
+    if (customary !== (style.customary ?? false)) {
+      style = { ...style, customary };
+      format = tableFormat(language, customary);
+      text.placeholder = format.header;
+      drawFields();
+      for (const place of classes) {
+        const { comparison, id, title } = JSON.parse(place.dataset['comparison']!) as DrawnComparison;
+        put(place, renderComparison(comparison, { id, title, style }));
+      }
+    }
     try {
-      document.querySelector('[data-expected]')!.innerHTML = renderExpected(expectedReadings(conditions()), { id: 'expected', title: FIT_TEXTS[language].expected, style }).html;
+      put(document.querySelector('[data-expected]')!, renderExpected(expectedReadings(conditions()), { id: 'expected', title: FIT_TEXTS[language].expected, style }));
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
       say(said.noAnswer);
@@ -186,13 +208,17 @@ function start(root: HTMLElement): void {
     if (isCompared) compare();
   }
 
-  /** Those of the room in force: the address's, else the device's, else the kit's own. */
-  function conditions(): Conditions {
-    return conditionsFor(live, readAddress(location.hash, style).settings ?? readAddress(kept(), style).settings ?? NOTHING_SET);
+  /** Of the room in force: the address's, else the device's, else none. */
+  function settings(): RoomSettings {
+    return readAddress(location.hash, style).settings ?? readAddress(kept(), style).settings ?? NOTHING_SET;
   }
 
-  function show(findings: readonly Finding[]): void {
-    const shown = findings.slice(0, MOST_MESSAGES).map(({ line, what, instead }) => itemOf(said.line(line, what, instead)));
+  function conditions(): Conditions {
+    return conditionsFor(live, settings());
+  }
+
+  function show(findings: readonly ReadingsFinding[]): void {
+    const shown = findings.slice(0, MOST_MESSAGES).map(({ line, cell, what, instead }) => itemOf(said.line(line, cell, what, instead)));
     const more = findings.length - shown.length;
     problems.replaceChildren(...shown, ...(more > 0 ? [itemOf(said.more(more))] : []));
     problems.hidden = findings.length === 0;
@@ -208,4 +234,11 @@ function start(root: HTMLElement): void {
   function say(words: string): void {
     status.textContent = words;
   }
+}
+
+/** Draws a piece anew; its table stays open or shut. */
+function put(place: HTMLElement, { html }: Raw, isOpen = place.querySelector('details')?.open ?? false): void {
+  place.innerHTML = html;
+  const table = place.querySelector('details');
+  if (table !== null) table.open = isOpen;
 }

@@ -3,21 +3,18 @@ import type { Style } from '../tables/display.ts';
 import { FIT_TEXTS } from '../texts/index.ts';
 import { drawing, extent, linear, lineAt, pathData, round, spread, tenths, textAt, ticks, tickText, wholeTicks, type Scale } from './svg.ts';
 
-/** One moment; in the units printed on the axes. */
+/** One moment; each in the unit printed on its axis. */
 export interface ChartReading {
   /** s */
   readonly time: number;
-  /** kPa against the room */
+  /** Against the room */
   readonly gauge: number;
-  /** °C */
   readonly thermometer: number;
-  /** Half of the error bar, kPa; 0 for none */
+  /** Half of the error bar; 0 for none */
   readonly gaugeBar: number;
-  /** Half of the error bar, K; 0 for none */
+  /** Half of the error bar; 0 for none */
   readonly thermometerBar: number;
-  /** kPa */
   readonly gaugeModel?: number | undefined;
-  /** °C */
   readonly model?: number | undefined;
 }
 
@@ -30,6 +27,8 @@ export interface ReadingsChart {
   readonly expected?: boolean;
   /** Times between which the valve was closed, s. */
   readonly closed?: { readonly from: number; readonly to: number } | undefined;
+  /** As printed on the axes. */
+  readonly units: { readonly gauge: string; readonly thermometer: string; readonly residual: string };
 }
 
 const WIDTH = 500;
@@ -52,8 +51,9 @@ interface Panel {
   readonly zero?: boolean;
 }
 
-const panelsOf = ({ readings, expected }: ReadingsChart, { language }: Style): Panel[] => {
+const panelsOf = ({ readings, expected, units }: ReadingsChart, { language }: Style): Panel[] => {
   const said = FIT_TEXTS[language];
+  const [gaugeName, thermometerName] = [said.gaugePanel(units.gauge), said.thermometerPanel(units.thermometer)];
   const line = (of: (reading: ChartReading) => number | undefined): Line =>
     readings.flatMap((reading) => {
       const value = of(reading);
@@ -63,8 +63,8 @@ const panelsOf = ({ readings, expected }: ReadingsChart, { language }: Style): P
   const thermometer = line((one) => one.thermometer);
   if (expected === true) {
     return [
-      { name: said.gaugePanel, height: PANEL, curve: { points: gauge, label: said.model } },
-      { name: said.thermometerPanel, height: PANEL, curve: { points: thermometer, label: said.model } },
+      { name: gaugeName, height: PANEL, curve: { points: gauge, label: said.model } },
+      { name: thermometerName, height: PANEL, curve: { points: thermometer, label: said.model } },
     ];
   }
   const gaugeModel = line((one) => one.gaugeModel);
@@ -72,9 +72,9 @@ const panelsOf = ({ readings, expected }: ReadingsChart, { language }: Style): P
   const left = line((one) => (one.model === undefined ? undefined : one.thermometer - one.model));
   const [gaugeBars, bars] = [readings.map((one) => one.gaugeBar), readings.map((one) => one.thermometerBar)];
   return [
-    { name: said.gaugePanel, height: PANEL, dots: { points: gauge, bars: gaugeBars, label: said.readings }, ...(gaugeModel.length > 1 ? { curve: { points: gaugeModel, label: said.model } } : {}) },
-    { name: said.thermometerPanel, height: PANEL, dots: { points: thermometer, bars, label: said.readings }, ...(model.length > 1 ? { curve: { points: model, label: said.model } } : {}) },
-    ...(left.length === 0 ? [] : [{ name: said.residualPanel, height: LOW_PANEL, dots: { points: left, bars, label: said.leftOver }, zero: true }]),
+    { name: gaugeName, height: PANEL, dots: { points: gauge, bars: gaugeBars, label: said.readings }, ...(gaugeModel.length > 1 ? { curve: { points: gaugeModel, label: said.model } } : {}) },
+    { name: thermometerName, height: PANEL, dots: { points: thermometer, bars, label: said.readings }, ...(model.length > 1 ? { curve: { points: model, label: said.model } } : {}) },
+    ...(left.length === 0 ? [] : [{ name: said.residualPanel(units.residual), height: LOW_PANEL, dots: { points: left, bars, label: said.leftOver }, zero: true }]),
   ];
 };
 
@@ -130,11 +130,11 @@ const panelAt = (panel: Panel, top: number, x: Scale, style: Style): string => {
   );
 };
 
-const describe = ({ readings, expected }: ReadingsChart, style: Style): string => {
+const describe = ({ readings, expected, units }: ReadingsChart, style: Style): string => {
   const said = FIT_TEXTS[style.language];
   const [coldest, warmest] = extent(readings.map(({ thermometer }) => thermometer));
   const [lowest, highest] = extent(readings.map(({ gauge }) => gauge));
-  const span = said.span(tenths(lowest, style), tenths(highest, style), tenths(coldest, style), tenths(warmest, style));
+  const span = said.span(tenths(lowest, style), `${tenths(highest, style)} ${units.gauge}`, tenths(coldest, style), `${tenths(warmest, style)} ${units.thermometer}`);
   return expected === true ? said.describeModel(span) : said.describeReadings(readings.length, span);
 };
 

@@ -41,12 +41,14 @@ export interface ComparedReading extends ClassReading {
   readonly gaugeModel?: number;
 }
 
-export type Note = 'tooFew' | 'cannotFollow' | 'startsFar';
+export type Note = 'tooFew' | 'cannotFollow' | 'startsFar' | 'absolute';
 
 export interface Comparison {
   readonly lines: readonly ComparedReading[];
   readonly fit?: VesselFit;
-  readonly closed?: ValveClosed;
+  readonly closed?: ValveClosed | undefined;
+  /** Of the room that the model stands in, Pa */
+  readonly roomPressure: number;
   /** Whether `closed` was taken from the gauge. */
   readonly closedFound: boolean;
   /** Why there is no fit, or what makes it doubtful. */
@@ -60,6 +62,8 @@ export const FEWEST_FOR_FIT = 8;
 const FEWEST_IN_HOLD = 4;
 /** A first reading farther from the start than this was taken when the pump had begun, Pa. */
 const LARGEST_START = 3000;
+/** Of the pressure of the room: a first reading as near to it as weather and elevation leave a barometer was not taken against the room. */
+const NEAR_ABSOLUTE = 0.2;
 /** Of the fastest change of the gauge: what comes back faster has its valve open. */
 const SLOW = 0.3;
 /** Of the farthest reading: nearer to the room the valve may be open. */
@@ -80,6 +84,7 @@ export function compareWithModel(readings: readonly ClassReading[], conditions: 
   const closed = choice.closed ?? valveClosed(readings);
   const base = {
     closed,
+    roomPressure: state.roomPressure,
     closedFound: choice.closed === undefined && closed !== undefined,
     declared: {
       ...(vessel.wallTimeConstant === undefined ? {} : { wallTimeConstant: vessel.wallTimeConstant }),
@@ -95,7 +100,7 @@ export function compareWithModel(readings: readonly ClassReading[], conditions: 
     return { ...base, lines: withModel(lines, fit), fit, notes: doubtsOf(readings, state) };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    return { ...base, lines, notes: ['cannotFollow'] };
+    return { ...base, lines, notes: [...doubtsOf(readings, state), 'cannotFollow'] };
   }
 }
 
@@ -120,8 +125,9 @@ function withModel(lines: readonly ComparedReading[], fit: VesselFit): ComparedR
 }
 
 function doubtsOf(readings: readonly ClassReading[], state: State): Note[] {
-  const begun = Math.abs(readings[0]!.gauge - (state.startPressure - state.roomPressure)) > LARGEST_START;
-  return begun ? ['startsFar'] : [];
+  const begins = readings[0]!.gauge;
+  if (Math.abs(begins - (state.startPressure - state.roomPressure)) <= LARGEST_START) return [];
+  return [Math.abs(begins - state.roomPressure) < NEAR_ABSOLUTE * state.roomPressure ? 'absolute' : 'startsFar'];
 }
 
 /**

@@ -1,10 +1,11 @@
 /** Readings beside the model as HTML: what is explained and what is not, the chart, the constants, the table. Pure: drawn at build and again in the browser. */
 import { renderReadingsChart, type ChartReading } from '../../figures/readings-chart.ts';
-import type { FittedValue, VesselFit } from '../../physics/fit.ts';
-import { toCelsius, toKilopascal } from '../../physics/units.ts';
-import { formatNumber, type Style } from '../../tables/display.ts';
+import type { FittedConstant, FittedValue, VesselFit } from '../../physics/fit.ts';
+import { DISPLAY_UNITS, formatIn, formatNumber, inOrder, UNITS_OF, type Style, type UnitName } from '../../tables/display.ts';
+import type { PrintedCell, PrintedColumn } from '../../tables/table.ts';
 import { FIT_TEXTS } from '../../texts/index.ts';
 import { FEWEST_FOR_FIT, type ClassReading, type ComparedReading, type Comparison } from '../readings.ts';
+import { renderRows } from './rows.ts';
 import { html, NOTHING, raw, type Raw } from './text.ts';
 
 export interface ReadingsSetting {
@@ -13,6 +14,18 @@ export interface ReadingsSetting {
   readonly title: string;
   readonly style: Style;
 }
+
+/** What is measured, in the units of a reader: the main one, and the second beside it. */
+const MEASURED = { gauge: UNITS_OF.pressure, thermometer: UNITS_OF.temperature, difference: ['K difference', '°F difference'] } as const satisfies Record<string, readonly [UnitName, UnitName?]>;
+type Measured = keyof typeof MEASURED;
+const unitOf = (what: Measured, style: Style): UnitName => inOrder(MEASURED[what], style)[0];
+const inUnit = (what: Measured, value: number, style: Style): number => DISPLAY_UNITS[unitOf(what, style)].fromSi(value);
+/** An inch of mercury is three kilopascals: one more decimal says as much. */
+const finer = (unit: UnitName, decimals: number): number => (unit === 'inHg' ? decimals + 1 : decimals);
+const inWords = (what: Measured, value: number, decimals: number, style: Style): string => {
+  const unit = unitOf(what, style);
+  return `${formatIn(unit, value, finer(unit, decimals), style)} ${DISPLAY_UNITS[unit].symbol}`;
+};
 
 /** Standard uncertainties to each side of a reading: about 95 %, JCGM 100, 6.3. */
 const COVERAGE = 2;
@@ -24,24 +37,18 @@ const MOST_DECIMALS = 5;
 export function renderComparison(comparison: Comparison, setting: ReadingsSetting): Raw {
   const { fit, lines } = comparison;
   const notes = notesOf(comparison, setting.style);
-  return html`<div class="comparison">${notes.map((note) => html`<p class="doubt">${note}</p>`)}${fit === undefined ? NOTHING : verdictOf(fit, comparison, setting)}${chartOf(comparison, setting)}${fit === undefined ? NOTHING : constantsOf(fit, comparison, setting)}${linesOf(lines, setting)}</div>`;
+  return html`<div class="comparison">${notes.map((note) => html`<p class="doubt">${note}</p>`)}${fit === undefined ? NOTHING : verdictOf(fit, comparison, setting)}${chartOf(comparison, setting)}${fit === undefined ? NOTHING : constantsTable(fit, comparison, setting)}${tableOf(lines, 2, setting)}</div>`;
 }
 
 /** Chart and table of what the model lets expect. */
-export function renderExpected(readings: readonly ClassReading[], { id, title, style }: ReadingsSetting): Raw {
-  const points = readings.map(({ time, gauge, thermometer }): ChartReading => ({ time, gauge: toKilopascal(gauge), thermometer: toCelsius(thermometer), gaugeBar: 0, thermometerBar: 0 }));
-  const number = numbers(style);
-  const { columns } = FIT_TEXTS[style.language];
-  const rows = points.map(({ time, gauge, thermometer }) => [number(time, 0), number(gauge, 1), number(thermometer, 1)]);
-  return html`<div class="comparison"><div class="curve">${raw(renderReadingsChart({ id: `${id}-chart`, title, readings: points, expected: true }, style))}</div>${asTable(title, [columns.time, columns.gauge, columns.thermometer], ['s', 'kPa', '°C'], rows, style)}</div>`;
+export function renderExpected(readings: readonly ClassReading[], setting: ReadingsSetting): Raw {
+  return html`<div class="comparison">${chartOf({ lines: readings.map((one) => ({ ...one, gaugeUncertainty: 0, thermometerUncertainty: 0 })), closed: undefined }, setting, true)}${tableOf(readings, 1, setting)}</div>`;
 }
 
-type Said = (typeof FIT_TEXTS)['en'];
-
 /** Why there is no fit, or what makes it doubtful, in words. */
-export const notesOf = ({ notes, lines }: Comparison, { language }: Style): string[] => {
-  const said = FIT_TEXTS[language];
-  return notes.map((note) => (note === 'tooFew' ? said.tooFew(lines.length, FEWEST_FOR_FIT) : said[note]));
+export const notesOf = ({ notes, lines, roomPressure }: Comparison, style: Style): string[] => {
+  const said = FIT_TEXTS[style.language];
+  return notes.map((note) => (note === 'tooFew' ? said.tooFew(lines.length, FEWEST_FOR_FIT) : note === 'absolute' ? said.absolute(inWords('gauge', roomPressure, 1, style)) : said[note]));
 };
 
 /** Which constants the readings determine, and whether the model is enough, in words. */
@@ -56,81 +63,106 @@ export function fitInWords({ undetermined, inseparable, hasCourse }: VesselFit, 
 }
 
 /** What is explained, and what is not. */
-function verdictOf(fit: VesselFit, { closed, closedFound, declared }: Comparison, { style }: ReadingsSetting): Raw {
-  const number = numbers(style);
+function verdictOf(fit: VesselFit, comparison: Comparison, { style }: ReadingsSetting): Raw {
+  const { closed, closedFound, declared } = comparison;
   const said = FIT_TEXTS[style.language];
   const left = fit.residualStandardDeviation;
   const reading = declared.thermometerResolution / Math.sqrt(12);
   const brings = left > MORE_THAN_READING * reading ? said.somethingElse : said.readingBrings;
-  const spans = closed === undefined ? said.noClosed : (closedFound ? said.closedAsGauge : said.closed)(number(closed.from, 0), number(closed.to, 0));
-  return html`<div class="found"><p><strong>${said.explained}</strong> ${said.accountFor(number(100 * fit.explained, 0))} ${fitInWords(fit, style)}</p><p><strong>${said.notExplained}</strong> ${said.scatter(number(left, 2))} ${brings(number(declared.thermometerResolution, 2), number(reading, 2))}</p><p class="aside">${spans}</p></div>`;
+  const spans = closed === undefined ? said.noClosed : (closedFound ? said.closedAsGauge : said.closed)(formatNumber(closed.from, 0, style), formatNumber(closed.to, 0, style));
+  const found = constantsOf(fit, comparison, style).flatMap(({ name, known, unit }) => (known === undefined ? [] : [`${said.constants[name]} ${known.value} ± ${known.error} ${unit}`]));
+  const kelvin = (value: number): string => inWords('difference', value, 2, style);
+  return html`<div class="found"><p><strong>${said.explained}</strong> ${said.accountFor(formatNumber(100 * fit.explained, 0, style))} ${found.length === 0 ? '' : said.found(found.join(', '))} ${fitInWords(fit, style)}</p><p><strong>${said.notExplained}</strong> ${said.scatter(kelvin(left))} ${brings(kelvin(declared.thermometerResolution), kelvin(reading))}</p><p class="aside">${spans}</p></div>`;
 }
 
-function chartOf({ lines, closed }: Comparison, { id, title, style }: ReadingsSetting): Raw {
+function chartOf({ lines, closed }: Pick<Comparison, 'lines' | 'closed'>, { id, title, style }: ReadingsSetting, expected = false): Raw {
+  const reads = (what: Measured, value: number | undefined): number | undefined => (value === undefined ? undefined : inUnit(what, value, style));
   const readings = lines.map((line): ChartReading => ({
     time: line.time,
-    gauge: toKilopascal(line.gauge),
-    thermometer: toCelsius(line.thermometer),
-    gaugeBar: COVERAGE * toKilopascal(line.gaugeUncertainty),
-    thermometerBar: COVERAGE * line.thermometerUncertainty,
-    model: line.model === undefined ? undefined : toCelsius(line.model),
-    gaugeModel: line.gaugeModel === undefined ? undefined : toKilopascal(line.gaugeModel),
+    gauge: inUnit('gauge', line.gauge, style),
+    thermometer: inUnit('thermometer', line.thermometer, style),
+    gaugeBar: COVERAGE * inUnit('gauge', line.gaugeUncertainty, style),
+    thermometerBar: COVERAGE * inUnit('difference', line.thermometerUncertainty, style),
+    model: reads('thermometer', line.model),
+    gaugeModel: reads('gauge', line.gaugeModel),
   }));
-  return html`<div class="curve">${raw(renderReadingsChart({ id: `${id}-chart`, title, readings, closed }, style))}</div><p class="aside">${FIT_TEXTS[style.language].bars}</p>`;
+  const symbol = (what: Measured): string => DISPLAY_UNITS[unitOf(what, style)].symbol;
+  const units = { gauge: symbol('gauge'), thermometer: symbol('thermometer'), residual: symbol('difference') };
+  const chart = raw(renderReadingsChart({ id: `${id}-chart`, title, readings, expected, closed, units }, style));
+  return html`<div class="curve">${chart}</div>${expected ? NOTHING : html`<p class="aside">${FIT_TEXTS[style.language].bars}</p>`}`;
 }
 
-/** One constant, in the unit it is printed in. */
+/** One constant as it is printed. */
 interface Constant {
-  readonly name: string;
+  readonly name: FittedConstant;
   readonly unit: string;
-  readonly fitted: FittedValue | undefined;
-  readonly scale: number;
-  readonly declared?: number | undefined;
+  /** Undefined where it was not looked for, or the readings do not determine it */
+  readonly known?: { readonly value: string; readonly error: string; readonly low: string; readonly high: string };
+  readonly isFound: boolean;
+  /** What the kit says of it, and whether that lies in the interval */
+  readonly own?: string;
 }
 
-function constantsOf(fit: VesselFit, { declared }: Comparison, { title, style }: ReadingsSetting): Raw {
+function constantsOf(fit: VesselFit, { declared }: Comparison, style: Style): readonly Constant[] {
+  const said = FIT_TEXTS[style.language];
+  const difference = unitOf('difference', style);
+  const constant = (name: FittedConstant, unit: string, scale: number, own?: number): Constant => {
+    const fitted: FittedValue | undefined = fit[name];
+    const [value, error, low, high] = [fitted?.value, fitted?.standardError, fitted?.low, fitted?.high].map((one) => (one ?? NaN) * scale) as [number, number, number, number];
+    if (![value, error, low, high].every(Number.isFinite)) return { name, unit, isFound: fitted !== undefined };
+    const print = (one: number): string => formatNumber(one, decimalsFor(error), style);
+    return {
+      name, unit, isFound: true,
+      known: { value: print(value), error: print(error), low: print(low), high: print(high) },
+      ...(own === undefined ? {} : { own: (own >= low && own <= high ? said.inside : said.outside)(`${formatNumber(own, 0, style)} ${unit}`) }),
+    };
+  };
+  return [
+    constant('wallTimeConstant', 's', 1, declared.wallTimeConstant),
+    constant('thermometerTimeConstant', 's', 1, declared.thermometerTimeConstant),
+    constant('leak', said.perMinute, 6000),
+    constant('offset', DISPLAY_UNITS[difference].symbol, DISPLAY_UNITS[difference].fromSi(1)),
+  ];
+}
+
+function constantsTable(fit: VesselFit, comparison: Comparison, { title, style }: ReadingsSetting): Raw {
   const said = FIT_TEXTS[style.language];
   const { heads, names } = said;
-  const constants: readonly Constant[] = [
-    { name: names.walls, unit: 's', fitted: fit.wallTimeConstant, scale: 1, declared: declared.wallTimeConstant },
-    { name: names.thermometer, unit: 's', fitted: fit.thermometerTimeConstant, scale: 1, declared: declared.thermometerTimeConstant },
-    { name: names.leak, unit: said.perMinute, fitted: fit.leak, scale: 6000 },
-    { name: names.offset, unit: 'K', fitted: fit.offset, scale: 1 },
-  ];
-  const rows = constants.map((constant) => constantRow(constant, numbers(style), said));
+  const rows = constantsOf(fit, comparison, style).map(({ name, unit, known, isFound, own }) => {
+    const head = html`<th scope="row">${names[name]}</th>`;
+    if (known === undefined) return html`<tr>${head}<td colspan="4">${isFound ? said.notDetermined : said.notFound}</td></tr>`;
+    return html`<tr>${head}<td>${known.value} ${unit}</td><td>${known.error}</td><td>${said.between(known.low, known.high)}</td><td>${own}</td></tr>`;
+  });
   return html`<h3>${said.ownConstants}</h3><div class="scroll worked" tabindex="0" role="group" aria-label="${said.constantsOf(title)}"><table class="constants"><caption class="unseen">${said.bestConstants(title)}</caption><thead><tr>${[heads.constant, heads.fitted, heads.error, heads.interval, heads.own].map((head) => html`<th scope="col">${head}</th>`)}</tr></thead><tbody>${rows}</tbody></table></div><p class="aside">${said.intervals(fit.degreesOfFreedom)}</p>`;
-}
-
-function constantRow({ name, unit, fitted, scale, declared }: Constant, number: NumberWriter, said: Said): Raw {
-  if (fitted === undefined) return html`<tr><th scope="row">${name}</th><td colspan="4">${said.notFound}</td></tr>`;
-  const [value, error, low, high] = [fitted.value, fitted.standardError, fitted.low, fitted.high].map((one) => one * scale) as [number, number, number, number];
-  if (![value, error, low, high].every(Number.isFinite)) return html`<tr><th scope="row">${name}</th><td colspan="4">${said.notDetermined}</td></tr>`;
-  const decimals = decimalsFor(error);
-  const own = declared === undefined ? NOTHING : html`${(declared >= low && declared <= high ? said.inside : said.outside)(`${number(declared, 0)} ${unit}`)}`;
-  return html`<tr><th scope="row">${name}</th><td>${number(value, decimals)} ${unit}</td><td>${number(error, decimals)}</td><td>${said.between(number(low, decimals), number(high, decimals))}</td><td>${own}</td></tr>`;
 }
 
 /** Two digits of the standard error: JCGM 100, 7.2.6. */
 const decimalsFor = (error: number): number => (error > 0 ? Math.min(MOST_DECIMALS, Math.max(0, 1 - Math.floor(Math.log10(error)))) : 2);
 
-function linesOf(lines: readonly ComparedReading[], { title, style }: ReadingsSetting): Raw {
-  const number = numbers(style);
-  const isFitted = lines.some(({ model }) => model !== undefined);
-  const rows = lines.map(({ time, gauge, thermometer, model, residual }) => [
-    number(time, time % 1 === 0 ? 0 : 1), number(toKilopascal(gauge), 1), number(toCelsius(thermometer), 2),
-    ...(isFitted ? [model === undefined ? '' : number(toCelsius(model), 2), residual === undefined ? '' : number(residual, 2)] : []),
-  ]);
-  const { columns } = FIT_TEXTS[style.language];
-  const heads = [columns.time, columns.gauge, columns.thermometer, ...(isFitted ? [columns.model, columns.residual] : [])];
-  return asTable(title, heads, ['s', 'kPa', '°C', '°C', 'K'], rows, style);
+/** All lines as a table that opens on demand, both units beside each other. @param decimals of the thermometer in °C */
+function tableOf(lines: readonly (ClassReading & Partial<ComparedReading>)[], decimals: number, { title, style }: ReadingsSetting): Raw {
+  const said = FIT_TEXTS[style.language];
+  const { columns } = said;
+  const measured = (label: string, what: Measured, digits: number, read: (line: Partial<ComparedReading>) => number | undefined) => {
+    const [main, also] = inOrder(MEASURED[what], style) as readonly [UnitName, UnitName];
+    const print = (unit: UnitName, value: number): string => formatIn(unit, value, finer(unit, digits), style);
+    const head: PrintedColumn = { label, unit: DISPLAY_UNITS[main].symbol, alsoUnit: DISPLAY_UNITS[also].symbol };
+    const cell = (line: Partial<ComparedReading>): PrintedCell => {
+      const value = read(line);
+      return value === undefined ? { text: '' } : { text: print(main, value), also: print(also, value) };
+    };
+    return { head, cell };
+  };
+  const shown = [
+    measured(columns.gauge, 'gauge', 1, ({ gauge }) => gauge),
+    measured(columns.thermometer, 'thermometer', decimals, ({ thermometer }) => thermometer),
+    ...(lines.some(({ model }) => model !== undefined)
+      ? [measured(columns.model, 'thermometer', decimals, ({ model }) => model), measured(columns.residual, 'difference', decimals, ({ residual }) => residual)]
+      : []),
+  ];
+  const table = {
+    columns: [{ label: columns.time, unit: 's' }, ...shown.map(({ head }) => head)],
+    rows: lines.map((line) => ({ cells: [{ text: formatNumber(line.time, line.time % 1 === 0 ? 0 : 1, style) }, ...shown.map(({ cell }) => cell(line))] })),
+  };
+  return html`<details class="as-table readings-table"><summary>${said.rowsAsTable(lines.length)}</summary><div class="scroll" tabindex="0" role="group" aria-label="${said.asTable(title)}">${renderRows(table, title)}</div></details>`;
 }
-
-function asTable(name: string, heads: readonly string[], units: readonly string[], rows: readonly (readonly string[])[], { language }: Style): Raw {
-  const said = FIT_TEXTS[language];
-  const head = heads.map((label, i) => html`<th scope="col"><span class="label">${label}</span> <span class="unit">${units[i]}</span></th>`);
-  const body = rows.map(([first, ...rest]) => html`<tr><th scope="row">${first}</th>${rest.map((cell) => html`<td>${cell}</td>`)}</tr>`);
-  return html`<details class="as-table readings-table"><summary>${said.rowsAsTable(rows.length)}</summary><div class="scroll" tabindex="0" role="group" aria-label="${said.asTable(name)}"><table><caption class="unseen">${name}</caption><thead><tr>${head}</tr></thead><tbody>${body}</tbody></table></div></details>`;
-}
-
-type NumberWriter = (value: number, decimals: number) => string;
-const numbers = (style: Style): NumberWriter => (value, decimals) => formatNumber(value, decimals, style);

@@ -1,13 +1,13 @@
 /** A worked-example table as HTML, with the figure drawn from its rows. Pure: drawn at build and again in the browser. */
 import type { Curve } from '../../figures/curve.ts';
 import { renderCurve } from '../../figures/draw-curve.ts';
-import {
-  computeTable, printTable, stateOf, type Conditions, type Style, type PrintedCell, type PrintedColumn, type PrintedTable, type Table,
-  type TableKind, type TableRequest,
-} from '../../tables/index.ts';
+import { computeTable, printTable, stateOf, type Conditions, type Style, type Table, type TableKind, type TableRequest } from '../../tables/index.ts';
 import { KIND_TITLES } from '../../texts/index.ts';
 import { writeTableRequest } from './ask.ts';
+import { renderRows } from './rows.ts';
 import { html, NOTHING, raw, type Raw } from './text.ts';
+
+export { renderRows } from './rows.ts';
 
 export interface TableFigure {
   readonly id: string;
@@ -40,21 +40,6 @@ export function renderCurveOf({ id, kind, request, caption }: TableFigure, { con
 /** What the figure of a table shows. */
 export const curveOf = (kind: TableKind, request: TableRequest, conditions: Conditions, id: string, { language }: Style): Curve | undefined =>
   kind.curve?.(computeTable(kind, conditions, { ...request, columns: undefined }).rows, id, language, stateOf(conditions), request.at);
-
-/** `<table>`: heads with units, rows, the marked ones named. */
-export function renderRows({ columns, rows }: PrintedTable, name: string): Raw {
-  const body = rows.map(({ cells, mark }) => {
-    const [first, ...rest] = cells.map(renderCell);
-    const label = mark === undefined ? NOTHING : html` <span class="mark-word">${mark}</span>`;
-    return html`<tr${raw(mark === undefined ? '' : ' class="mark"')}><th scope="row">${first}${label}</th>${rest.map((cell) => html`<td>${cell}</td>`)}</tr>`;
-  });
-  return html`<table><caption class="unseen">${name}</caption><thead><tr>${columns.map(renderHead)}</tr></thead><tbody>${body}</tbody></table>`;
-}
-
-const renderHead = ({ label, unit, alsoUnit }: PrintedColumn): Raw =>
-  html`<th scope="col"><span class="label">${label}</span>${unit === '' ? NOTHING : html` <span class="unit">${unit}${alsoUnit === undefined ? NOTHING : html` <span class="also">${alsoUnit}</span>`}</span>`}</th>`;
-
-const renderCell = ({ text, also }: PrintedCell): Raw => html`${text}${also === undefined ? NOTHING : html`<span class="also">${also}</span>`}`;
 
 /** A table's rows as tables.json gives them: SI at full precision. */
 export function dataOf(id: string, sheet: string, table: Table): object {
