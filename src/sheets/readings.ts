@@ -41,7 +41,7 @@ export interface ComparedReading extends ClassReading {
   readonly gaugeModel?: number;
 }
 
-export type Note = 'tooFew' | 'cannotFollow' | 'startsFar' | 'absolute';
+export type Note = 'tooFew' | 'cannotFollow' | 'startsFar' | 'absolute' | 'otherRoom';
 
 export interface Comparison {
   readonly lines: readonly ComparedReading[];
@@ -62,6 +62,8 @@ export const FEWEST_FOR_FIT = 8;
 const FEWEST_IN_HOLD = 4;
 /** A first reading farther from the start than this was taken when the pump had begun, Pa. */
 const LARGEST_START = 3000;
+/** A thermometer is hardly ever farther off, K: more likely the room was warmer or colder than is said. */
+const LARGEST_OFFSET = 2;
 /** Of the pressure of the room: a first reading as near to it as weather and elevation leave a barometer was not taken against the room. */
 const NEAR_ABSOLUTE = 0.2;
 /** Of the fastest change of the gauge: what comes back faster has its valve open. */
@@ -97,7 +99,8 @@ export function compareWithModel(readings: readonly ClassReading[], conditions: 
   }
   try {
     const fit = fitOf(readings, state, closed, choice.particles);
-    return { ...base, lines: withModel(lines, fit), fit, notes: doubtsOf(readings, state) };
+    const notes = [...doubtsOf(readings, state), ...(Math.abs(fit.offset.value) > LARGEST_OFFSET ? ['otherRoom' as const] : [])];
+    return { ...base, lines: withModel(lines, fit), fit, notes };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return { ...base, lines, notes: [...doubtsOf(readings, state), 'cannotFollow'] };

@@ -533,6 +533,7 @@ export const fit = {
   tooFew: (count: number, fewest: number) => `There are ${count} readings. A fit needs at least ${fewest}, better 20 or more.`,
   cannotFollow: 'The model cannot follow these readings: they lie outside what it can compute.',
   absolute: (room: string) => `The gauge begins near the pressure of the room, ${room}: these look like absolute pressures. Take the pressure of the room from each, so that the gauge begins at 0.`,
+  otherRoom: 'The thermometer is far from the temperature of the room, which the model starts from: say under “Your room” how warm yours was.',
   startsFar: 'The first reading is far from where the vessel starts. Read once before pumping, with all at rest: the model begins there.',
   explained: 'Explained.',
   notExplained: 'Not explained.',

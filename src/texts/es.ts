@@ -502,6 +502,7 @@ export const fit: typeof en.fit = {
   tooFew: (count, fewest) => `Hay ${counted(count, 'lectura', 'lecturas')}. Un ajuste necesita al menos ${fewest}, mejor 20 o más.`,
   cannotFollow: 'El modelo no puede seguir estas lecturas: quedan fuera de lo que puede calcular.',
   absolute: (room) => `El manómetro empieza cerca de la presión del aula, ${room}: parecen presiones absolutas. Reste la presión del aula a cada una, de modo que el manómetro empiece en 0.`,
+  otherRoom: 'El termómetro queda lejos de la temperatura del aula, de la que parte el modelo: diga en «Su aula» qué temperatura tenía la suya.',
   startsFar: 'La primera lectura queda lejos de donde empieza el recipiente. Lea una vez antes de bombear, con todo en reposo: ahí empieza el modelo.',
   explained: 'Explicado.',
   notExplained: 'Sin explicar.',

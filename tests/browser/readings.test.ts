@@ -62,6 +62,65 @@ describe('the text of a table', () => {
   });
 });
 
+describe('a table as a reader pastes it', () => {
+  const HEAD = 'time (s),gauge (kPa),thermometer (°C)';
+  const THREE = [[0, 0, 294.65], [5, -2500, 294.15], [65, -4000, 293.65]];
+
+  // SI Brochure (9th ed. 2019): kPa, min, °C; NIST SP 811 (2008), B.8: inHg (conventional, 32 °F) is 3386.389 Pa, °F; exact: 1 hPa = 1 mbar = 100 Pa.
+  it.each([
+    ['cells of a spreadsheet, parted by tabs', 'time (s)\tgauge (kPa)\tthermometer (°C)\n0\t0\t21.5\n5\t-2.5\t21\n65\t-4\t20.5'],
+    ['tabs and decimal commas', 'time (s)\tgauge (kPa)\tthermometer (°C)\r\n0\t0\t21,5\r\n5\t-2,5\t21\r\n65\t-4\t20,5'],
+    ['semicolons and decimal commas', 'time (s);gauge (kPa);thermometer (°C)\n0;0;21,5\n5;-2,5;21,0\n65;-4,0;20,5'],
+    ['decimal commas between quotation marks', `${HEAD}\n0,0,"21,5"\n5,"-2,5",21\n65,-4,"20,5"`],
+    ['times as min:s', 'time (min:s),gauge (kPa),thermometer (°C)\n0:00,0,21.5\n0:05,-2.5,21\n1:05,-4,20.5'],
+    ['some times as min:s in seconds', `${HEAD}\n0,0,21.5\n5,-2.5,21\n1:05,-4,20.5`],
+    ['times with hours, as spreadsheets fill them up', 'time (h:mm:ss),gauge (kPa),thermometer (°C)\n0:00:00,0,21.5\n0:00:05,-2.5,21\n0:01:05,-4,20.5'],
+    ['hPa and °F', 'time (s),gauge (hPa),thermometer (°F)\n0,0,70.7\n5,-25,69.8\n65,-40,68.9'],
+    ['mbar, and columns in another order', 'thermometer (°C),time (s),gauge (mbar)\n21.5,0,0\n21,5,-25\n20.5,65,-40'],
+    ['inHg', 'time (s),gauge (inHg),thermometer (°C)\n0,0,21.5\n5,-0.738249,21\n65,-1.181199,20.5'],
+    ['square brackets, a dash for a minus sign', 'Time [s],Gauge [kPa],Thermometer [°C]\n0,0,21.5\n5,–2.5,21\n65,–4,20.5'],
+    ['empty lines, and empty cells at the ends of lines', `\n\n${HEAD},,\n0,0,21.5,,\n,,,,\n5,-2.5,21,,\n\n65,-4,20.5,,\n`],
+  ])('is understood with %s', (_, text) => {
+    const { readings, findings } = readReadings(text, '', 'en');
+    expect(findings).toEqual([]);
+    expect(readings?.map(({ time, gauge, thermometer }) => [time, Math.round(gauge * 10) / 10, Math.round(thermometer * 1e6) / 1e6])).toEqual(THREE);
+  });
+
+  it.each([
+    ['no table at all', 'Dear class,\nhere they are', ['1 write `time (s),gauge (kPa),thermometer (°C)` as the first line']],
+    ['nothing', '', ['1 write `time (s),gauge (kPa),thermometer (°C)` as the first line']],
+    ['no header', '0,0,21\n5,-2,21', ['1 write `time (s),gauge (kPa),thermometer (°C)` as the first line']],
+    ['a column too many', `number,${HEAD}\n1,0,0,21\n2,5,-2,21`, ['1:1 write `time (s),gauge (kPa),thermometer (°C)`, or leave the column out']],
+    ['a missing value', `${HEAD}\n0,0,21\n5,,21\n10,-4,21`, ['3:2 write a number in kPa, or leave the row out']],
+    ['a missing value at the end of a row', `${HEAD}\n0,0,21\n5,-2,\n10,-4,21`, ['3:3 write a number in every column, or leave the row out']],
+    ['decimal commas among commas', `${HEAD}\n0,0,21,5\n5,-2,21`, ['2:4 write decimal points, and commas between columns only']],
+    ['words', `${HEAD}\n0,0,21\n5,-2,about 20`, ['3:3 write a number in °C without the unit, as in `12.5`']],
+    ['a number where times have colons', 'time (min:s),gauge (kPa),thermometer (°C)\n0:00,0,21\n5,-2,21', ['3:1 write it as in `0:05`']],
+    ['seconds beyond sixty', 'time (min:s),gauge (kPa),thermometer (°C)\n0:00,0,21\n0:75,-2,21', ['3:1 write it as in `0:05`']],
+    ['a unit of something else', 'time (s),gauge (°C),thermometer (°C)\n0,0,21\n5,-2,21', ['1:2 use one of Pa, hPa, kPa, MPa, mbar, bar, inHg, mmHg, psi, atm']],
+    ['a unit without its sign', 'time (s),gauge (kPa),thermometer (F)\n0,0,70\n5,-2,69', ['1:3 write `°F`']],
+    ['times that go back', `${HEAD}\n0,0,21\n5,-2,21\n4,-3,21`, ['4:1 put the rows in the order of their times']],
+  ])('says line, column and what to write for %s', (_, text, expected) => {
+    const { readings, findings } = readReadings(text, '', 'en');
+    expect(readings).toBeUndefined();
+    expect(findings.map(({ line, cell, instead }) => `${line}${cell === undefined ? '' : `:${cell}`} ${instead}`)).toEqual(expected);
+  });
+
+  it('keeps its form when a row is added, and is saved as CSV', () => {
+    const tabs = withRow('time (s)\tgauge (kPa)\tthermometer (°C)\n0\t0\t21,5', ['5', '-2,5', '21'], ENGLISH);
+    expect(tabs).toBe('time (s)\tgauge (kPa)\tthermometer (°C)\n0\t0\t21,5\n5\t-2,5\t21\n');
+    expect(asFile(tabs, ENGLISH)).toBe('time (s);gauge (kPa);thermometer (°C)\r\n0;0;21,5\r\n5;-2,5;21\r\n');
+    expect(withRow('', ['0', '0', '21,5'], ENGLISH)).toBe(`${HEAD}\n0,0,"21,5"\n`);
+  });
+
+  it('of a contributor is still to have commas and decimal points', () => {
+    expect(readReadings('time (s);gauge (kPa);thermometer (°C)\n0;0;21\n5;-2;21', '').readings).toBeUndefined();
+    expect(readReadings(`${HEAD}\n0:00,0,21\n0:05,-2,"20,5"`, '').findings.map(({ line }) => line)).toEqual([2, 3, 3]);
+  });
+
+  it('begins in the units of the reader', () => expect(tableFormat('en', true).header).toBe('time (s),gauge (inHg),thermometer (°F)'));
+});
+
 describe('when the valve was closed', () => {
   it('is seen by the gauge', () => {
     for (let seed = 1; seed <= 20; seed += 1) expect(valveClosed(recorded(seed))).toEqual(CLOSED);
@@ -97,6 +156,32 @@ describe('a comparison', () => {
     const late = compareWithModel(recorded(1).slice(4), conditions);
     expect(notesOf(late, STYLES.en).join()).toContain('far from where the vessel starts');
     expect(renderComparison(few, { id: 'a', title: 'T', style: STYLES.en }).html).toContain('<svg');
+  }, 60_000);
+
+  it('is written in the units of the reader, both in the table', () => {
+    const comparison = compareWithModel(recorded(1), conditions);
+    const [metric, customary] = [STYLES.en, { ...STYLES.en, customary: true }].map((style) => renderComparison(comparison, { id: 'a', title: 'T', style }).html) as [string, string];
+    const axes = (html: string): string[] => ['Gauge, kPa', 'Gauge, inHg', 'Thermometer, °C', 'Thermometer, °F', 'reading less model, K', 'reading less model, °F'].filter((name) => html.includes(name));
+    expect(axes(metric)).toEqual(['Gauge, kPa', 'Thermometer, °C', 'reading less model, K']);
+    expect(axes(customary)).toEqual(['Gauge, inHg', 'Thermometer, °F', 'reading less model, °F']);
+    // A row of 20 kPa below the room: 5.91 inHg (NIST SP 811 (2008), B.8).
+    const row = { ...comparison, lines: [{ ...comparison.lines[0]!, gauge: -20_000, thermometer: 293.15 }] };
+    expect(renderComparison(row, { id: 'a', title: 'T', style: { ...STYLES.en, customary: true } }).html).toContain('<td>−5.91<span class="also">−20.0</span></td><td>68.00<span class="also">20.00</span></td>');
+    expect(renderComparison(row, { id: 'a', title: 'T', style: STYLES.en }).html).toContain('<td>−20.0<span class="also">−5.91</span></td><td>20.00<span class="also">68.00</span></td>');
+  }, 60_000);
+
+  it('says each constant with its standard error, and what is left over', () => {
+    const { html } = renderComparison(compareWithModel(recorded(1), conditions), { id: 'a', title: 'T', style: STYLES.en });
+    expect(html).toMatch(/Explained\.<\/strong>[^<]*time constant of the walls [\d.]+ ± [\d.]+ s, the time constant of the thermometer [\d.]+ ± [\d.]+ s, the leak [\d.]+ ± [\d.]+ % a minute, the offset of the thermometer [−\d.]+ ± [\d.]+ K\./);
+    expect(html).toMatch(/Not explained\.<\/strong> Readings scatter about the model by [\d.]+ K/);
+  }, 60_000);
+
+  it('sees absolute pressures, and a room of another temperature', () => {
+    const notes = (change: (reading: ClassReading) => Partial<ClassReading>): string =>
+      notesOf(compareWithModel(recorded(1).map((one) => ({ ...one, ...change(one) })), conditions), STYLES.en).join();
+    expect(notes(({ gauge }) => ({ gauge: gauge + 100_300 }))).toContain('look like absolute pressures');
+    expect(notes(({ thermometer }) => ({ thermometer: thermometer + 4 }))).toContain('far from the temperature of the room');
+    expect(notes(() => ({}))).toBe('');
   }, 60_000);
 
   it('expects the planned drop, and a thermometer that lags', () => {

@@ -77,7 +77,7 @@ describe.each(pages)('$name', ({ address, served }) => {
       await compare(page);
       await said(page, 'wrong');
       const problems = await page.locator('[data-part=problems] li').allInnerTexts();
-      expect(problems.map((text) => /^Line (\d+)/.exec(text)?.[1]).sort()).toEqual(expect.arrayContaining(['3', '4', '5']));
+      expect(problems.map((text) => /^Line (\d+, column \d+)/.exec(text)?.[1]).sort()).toEqual(['3, column 2', '4, column 3', '5, column 2']);
       expect(problems.join(' ')).toMatch(/formula[^]*2 cells[^]*not a plain number/);
       expect(await page.locator('#own-readings svg').count()).toBe(0);
     }));
@@ -118,13 +118,69 @@ describe.each(pages)('$name', ({ address, served }) => {
       expect(download.suggestedFilename()).toMatch(/-readings\.csv$/);
     }));
 
-  it('fits for the room that the address names', () =>
+  const offsetOf = async (page: Page): Promise<number> => {
+    const [, value = ''] = (await page.locator('#own-readings .constants tbody tr').last().innerText()).split('\t');
+    return parseFloat(value.replace('−', '-'));
+  };
+
+  it('fits for the room that the address names, or the device keeps, and says which', () =>
     look(async (page) => {
       await enter(page, await simulated(page, 13));
+      await compare(page);
+      await said(page, 'readings compared');
+      const outcome = page.locator('[data-part=outcome]');
+      const own = await outcome.locator('[data-computed-for]').innerText();
+      const inKitsRoom = await offsetOf(page);
       await page.goto(`${address}#elevation=1600m&temperature=18C`);
       await page.reload({ waitUntil: 'load' });
       await compare(page);
       await said(page, 'compared for your room');
+      expect(await outcome.locator('[data-computed-for]').innerText()).toMatch(/^Computed for your room: 18\.0 °C, 83\.\d kPa/);
+      // The same readings in a room that is colder: the thermometer is the more off.
+      const colder = JSON.parse((await page.locator('#own-readings').getAttribute('data-live'))!) as Live;
+      expect((await offsetOf(page)) - inKitsRoom).toBeCloseTo(colder.conditions.inputs.roomTemperature.value - 291.15, 0);
+      // As another page of the site leaves it on the device: nothing in the address.
+      await page.evaluate(() => localStorage.setItem('lapsebook.room', 'temperature=18C'));
+      await page.goto('about:blank');
+      await page.goto(address, { waitUntil: 'load' });
+      await compare(page);
+      await said(page, 'compared for your room');
+      expect(await outcome.locator('[data-computed-for]').innerText()).not.toBe(own);
+      expect((await offsetOf(page)) - inKitsRoom).toBeCloseTo(colder.conditions.inputs.roomTemperature.value - 291.15, 0);
+    }));
+
+  it('follows the reader’s units everywhere: a new table, what is expected, recorded classes, the fit', () =>
+    look(async (page) => {
+      const text = await simulated(page, 14);
+      await page.goto('about:blank');
+      await page.goto(`${address}#units=customary`, { waitUntil: 'load' });
+      await page.getByLabel('gauge (inHg)').waitFor();
+      expect(await page.locator('#readings-text').getAttribute('placeholder')).toBe('time (s),gauge (inHg),thermometer (°F)');
+      await enter(page, text);
+      await compare(page);
+      await said(page, 'readings compared');
+      for (const place of ['#what-to-expect', 'section[id^=readings-]', '[data-part=outcome]']) {
+        expect(await page.locator(`${place} svg`).first().textContent()).toMatch(/inHg against the room[^]*Thermometer, °F/);
+        expect(await page.locator(`${place} .readings-table thead`).first().textContent()).toMatch(/inHgkPa|inHg kPa/);
+      }
+      expect(await page.locator('[data-part=outcome] .constants').innerText()).toContain('°F');
+      expect(await page.locator('[data-part=outcome] .found').innerText()).not.toMatch(/\d K\b/);
+      const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    }));
+
+  it('understands a file in the letters of an older spreadsheet, with other units', () =>
+    look(async (page) => {
+      const [, ...rows] = (await simulated(page, 15)).split('\n');
+      const table = ['time (min:s);gauge (hPa);thermometer (°F)', ...rows.map((row) => {
+        const [time = 0, gauge = 0, thermometer = 0] = row.split(',').map(Number);
+        return [`${Math.floor(time / 60)}:${String(time % 60).padStart(2, '0')}`, (gauge * 10).toFixed(1), (thermometer * 1.8 + 32).toFixed(2)].join(';').replaceAll('.', ',');
+      })].join('\r\n');
+      await page.getByLabel('Or load a CSV file').setInputFiles({ name: 'class.csv', mimeType: 'text/csv', buffer: Buffer.from(table, 'latin1') });
+      await said(page, 'readings compared');
+      const rowsShown = await page.locator('#own-readings .constants tbody tr').allInnerTexts();
+      const [walls, error] = rowsShown[0]!.split('\t').slice(1).map(parseFloat) as [number, number];
+      expect(Math.abs(walls - TRUTH.walls) / error).toBeLessThan(4);
     }));
 
   it('carries a script of its own below 30,000 bytes compressed', async () => {
