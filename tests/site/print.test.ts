@@ -46,6 +46,31 @@ describe.each(builtPages().filter(({ path }) => path.endsWith('/student/index.ht
   });
 });
 
+const held = ['run', 'background', 'numbers', 'questions', 'safety', 'booklet'].flatMap((sheet) => PAPER_SIZES.flatMap((format) => publicSheets(sheet).map((built) => ({ format, built }))));
+
+describe.each(held)('$built.path on $format', ({ format, built }) => {
+  it('leaves no heading and no title of a table or figure alone at the foot of a page', async () => {
+    const isBooklet = built.path.includes('/booklet/');
+    // The first page of a booklet lists its titles.
+    const pages = (await printed(built.address, format)).slice(isBooklet ? 1 : 0);
+    const titles = (await titlesOf(built.address)).map(lettersOf);
+    expect(titles.length).toBeGreaterThan(3);
+    const lastLines = pages.map(({ lastLine }, at) => ({ page: at + 1, lastLine, letters: lettersOf(lastLine) }));
+    // A title of two lines ends in the lowest one.
+    expect(lastLines.filter(({ letters }) => letters === '' || titles.some((title) => title.endsWith(letters)))).toEqual([]);
+  });
+});
+
+/** All headings, and the captions of tables and figures, as they are printed. */
+async function titlesOf(address: string): Promise<string[]> {
+  let titles: string[] = [];
+  await open({}, async (page) => {
+    await page.goto(address, { waitUntil: 'load' });
+    titles = await page.locator('main :is(h1, h2, h3, h4, figcaption)').allTextContents();
+  });
+  return titles;
+}
+
 /** The names of the steps, as the screen has them. */
 async function stepsOf(address: string): Promise<string[]> {
   let steps: string[] = [];
