@@ -49,7 +49,7 @@ describe.each(builtPages().filter(({ path }) => path.endsWith('/student/index.ht
 const held = ['run', 'background', 'numbers', 'questions', 'safety', 'booklet'].flatMap((sheet) => PAPER_SIZES.flatMap((format) => publicSheets(sheet).map((built) => ({ format, built }))));
 
 describe.each(held)('$built.path on $format', ({ format, built }) => {
-  it('leaves no heading and no title of a table or figure alone at the foot of a page', async () => {
+  it('leaves no heading, no title of a table or figure and no signal word alone at the foot of a page', async () => {
     const isBooklet = built.path.includes('/booklet/');
     // The first page of a booklet lists its titles.
     const pages = (await printed(built.address, format)).slice(isBooklet ? 1 : 0);
@@ -61,12 +61,12 @@ describe.each(held)('$built.path on $format', ({ format, built }) => {
   });
 });
 
-/** All headings, and the captions of tables and figures, as they are printed. */
+/** All headings, the captions of tables and figures, and the signal words of hazards. */
 async function titlesOf(address: string): Promise<string[]> {
   let titles: string[] = [];
   await open({}, async (page) => {
     await page.goto(address, { waitUntil: 'load' });
-    titles = await page.locator('main :is(h1, h2, h3, h4, figcaption)').allTextContents();
+    titles = await page.locator('main :is(h1, h2, h3, h4, figcaption, .signal-word)').allTextContents();
   });
   return titles;
 }
