@@ -30,10 +30,11 @@ describe.each(KINDS)('$path', ({ address }) => {
   const shown = pageForTests(address, { forcedColors: 'active', reducedMotion: 'reduce' });
 
   it.each(LOOKS)('draws lines and labels that can be seen in the colors of the system ($colorScheme, $width px)', async ({ colorScheme, width }) => {
+    if ((await shown().locator('main svg:not(.sign)').count()) === 0) return;
     await shown().emulateMedia({ colorScheme });
     await shown().setViewportSize({ width, height: 900 });
     const painted = await paintedOn(shown());
-    if ((await shown().locator('main svg:not(.sign):visible').count()) > 0) expect(painted.length).toBeGreaterThan(0);
+    expect(painted.length).toBeGreaterThan(0);
     const faint = painted.map((one) => ({ ...one, contrast: contrastOf(one.paint, one.behind, one.opacity) })).filter(({ isText, contrast }) => contrast < (isText ? LEAST.text : LEAST.line));
     expect([...new Set(faint.map(({ contrast, behind, html }) => `${contrast.toFixed(2)} on ${behind}: ${html}`))]).toEqual([]);
   });

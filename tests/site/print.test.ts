@@ -46,7 +46,7 @@ describe.each(builtPages().filter(({ path }) => path.endsWith('/student/index.ht
   });
 });
 
-const held = ['run', 'background', 'numbers', 'questions', 'safety', 'booklet'].flatMap((sheet) => PAPER_SIZES.flatMap((format) => publicSheets(sheet).map((built) => ({ format, built }))));
+const held = ['run', 'background', 'numbers', 'safety', 'booklet'].flatMap((sheet) => PAPER_SIZES.flatMap((format) => publicSheets(sheet).map((built) => ({ format, built }))));
 
 describe.each(held)('$built.path on $format', ({ format, built }) => {
   it('leaves no heading, no title of a table or figure and no signal word alone at the foot of a page', async () => {
@@ -84,7 +84,7 @@ async function stepsOf(address: string): Promise<string[]> {
 async function titleOfKit(address: string): Promise<string | undefined> {
   let title: string | undefined;
   await open({}, async (page) => {
-    await page.goto(address, { waitUntil: 'commit' });
+    await page.goto(address, { waitUntil: 'domcontentloaded' });
     title = (await page.title()).split('·')[0]?.split(':').slice(1).join(':').trim();
   });
   return title;
