@@ -4,10 +4,11 @@ import { readTableRequest, readValueQuestion } from '../sheets/html/ask.ts';
 import { readLiveRun, renderLiveRun } from '../sheets/html/live.ts';
 import { curveOf, renderRows } from '../sheets/html/table.ts';
 import { renderPrinted } from '../sheets/html/value.ts';
-import { computeTable, printTable } from '../tables/table.ts';
+import { computeTable, printTable, type PrintedTable } from '../tables/table.ts';
 import { computeValue, printValue } from '../tables/value.ts';
 import { elementOf, morph, swap } from './morph.ts';
 import type { Piece } from './piece.ts';
+import { rewriteCells } from './rewrite.ts';
 import { linesPiece } from './room-lines.ts';
 
 /** All pieces of a page, in its order; read once. */
@@ -49,13 +50,13 @@ function valuePiece(elements: readonly HTMLElement[], text: string): Draw {
 function tablePiece(figure: HTMLElement, text: string): Draw {
   const asked = readTableRequest(text);
   const name = figure.querySelector('caption')?.textContent ?? '';
-  let last = '';
+  let last: PrintedTable | undefined;
   return (conditions, style) => {
     const table = figure.querySelector('table');
     if (asked === undefined || table === null) return;
-    const { html } = renderRows(printTable(computeTable(asked.kind, conditions, asked.request), style), name);
-    if (html !== last) swap(table, elementOf(html));
-    last = html;
+    const printed = printTable(computeTable(asked.kind, conditions, asked.request), style);
+    if (last === undefined || !rewriteCells(table, last, printed)) swap(table, elementOf(renderRows(printed, name).html));
+    last = printed;
   };
 }
 

@@ -18,6 +18,10 @@ export const NOTHING_SET: RoomSettings = { values: {}, customary: false };
 /** Whether nothing differs from the kit's own room, units aside. */
 export const isOwnRoom = ({ values, shape }: RoomSettings): boolean => shape === undefined && Object.keys(values).length === 0;
 
+/** Whether two settings say the same room and apparatus, units aside. */
+export const isSameRoom = (one: RoomSettings, other: RoomSettings): boolean =>
+  one.shape === other.shape && FIELD_NAMES.every((name) => one.values[name] === other.values[name]);
+
 /** The settings as the text of an address, without the #; empty where nothing is set. */
 export function writeSettings({ values, shape, customary }: RoomSettings): string {
   const parts = FIELD_NAMES.flatMap((name) => {

@@ -10,7 +10,7 @@ import { printInMargins } from './print-margins.ts';
 import type { Piece } from './piece.ts';
 import { conditionsFor } from './room-conditions.ts';
 import { roomControl } from './room-control.ts';
-import { isOwnRoom, NOTHING_SET, readAddress, writeAddress, writeSettings, type RoomSettings } from './room-settings.ts';
+import { isOwnRoom, isSameRoom, NOTHING_SET, readAddress, writeAddress, writeSettings, type RoomSettings } from './room-settings.ts';
 
 /** After so many rounds the engines of today have compiled what runs often. */
 const WARM_ROUNDS = 3;
@@ -36,7 +36,7 @@ export function startRoom(piecesOf: Pieces): void {
 function start(root: HTMLElement, piecesOf: Pieces): void {
   let live = readLive(root.dataset['live']!);
   let settings = NOTHING_SET;
-  let drawn: { settings: RoomSettings; conditions: Conditions } = { settings, conditions: live.conditions };
+  let drawn: { live: Live; settings: RoomSettings; conditions: Conditions } = { live, settings, conditions: live.conditions };
   let run = 0;
   const own = STYLES[live.language];
   const said = ROOM_TEXTS[live.language];
@@ -86,7 +86,8 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
   /** Draws the page for settings; keeps the last good numbers, and says so, where the physics has none. */
   function apply(wantedSettings: RoomSettings, { all = false, isSilent = false } = {}): void {
     const started = performance.now();
-    const conditions = conditionsFor(live, wantedSettings);
+    // In other units nothing is computed anew.
+    const conditions = live === drawn.live && isSameRoom(wantedSettings, drawn.settings) ? drawn.conditions : conditionsFor(live, wantedSettings);
     const style: Style = { ...own, customary: wantedSettings.customary };
     const turn = ++run;
     const slow: Piece[] = [];
@@ -106,7 +107,7 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
     };
     for (const piece of pieces) if (piece.isSlow) slow.push(piece); else if (!unseen.has(piece)) draw(piece);
     settings = wantedSettings;
-    drawn = { settings, conditions };
+    drawn = { live, settings, conditions };
     control.show(settings, conditions, all);
     const line = computedFor(conditions, style);
     printInMargins(isOwnRoom(settings) && !settings.customary ? undefined : `${line}.`, root.dataset['page']!, root.dataset['address']!);
@@ -115,37 +116,31 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
       root.dataset['state'] = 'drawn';
       control.say(refused.size === 0 ? `${line}.` : [...refused].join(' '), refused.size > 0);
       performance.measure('room-all', { start: started });
+      // The device's memory and the address take longer than many a table: after what is to be seen.
+      remember(isSilent);
     };
     performance.measure('room', { start: started });
-    // The device's memory and the address take longer than many a table: after what is to be seen.
-    setTimeout(() => {
-      if (turn !== run) return;
-      remember(isSilent);
-      void finish([...unseen].filter(({ isSlow }) => !isSlow), slow, draw, () => turn === run, refused, end);
-    });
+    setTimeout(() => turn === run && void finish([...unseen].filter(({ isSlow }) => !isSlow), slow, draw, () => turn === run, refused, end));
   }
 
   /** Draws what is out of sight and then what takes simulations, as long as nothing newer is wanted. */
   async function finish(unseen: readonly Piece[], slow: Piece[], draw: (piece: Piece) => void, isWanted: () => boolean, refused: Set<string>, end: () => void): Promise<void> {
     let since = performance.now();
-    for (const piece of unseen) {
+    /** Lets the page answer where it has not for long; says whether this is still wanted. */
+    const next = async (): Promise<boolean> => {
       if (performance.now() - since > SLICE) {
         await new Promise((resolve) => setTimeout(resolve));
         since = performance.now();
       }
-      if (!isWanted()) return;
-      draw(piece);
-    }
+      return isWanted();
+    };
+    for (const piece of unseen) if (await next()) draw(piece);
     const todo = [...slow];
     if (todo.length > 0 && !(await simulations(new URL(more, script || location.href).href))) {
       refused.add(said.notLoaded(more));
       todo.length = 0;
     }
-    for (const piece of todo) {
-      await new Promise((resolve) => setTimeout(resolve));
-      if (!isWanted()) return;
-      draw(piece);
-    }
+    for (const piece of todo) if (await next()) draw(piece);
     if (isWanted()) end();
   }
 

@@ -79,32 +79,42 @@ export const textWidth = (text: string, size: number): number => [...text].lengt
 export const pathData = (points: readonly Point[]): string =>
   points.map(([x, y], index) => `${index === 0 ? 'M' : 'L'}${round(x)} ${round(y)}`).join('');
 
-/** How far `point` lies off the straight line from `start` to `end`. */
-const offLine = ([px, py]: Point, [sx, sy]: Point, [ex, ey]: Point): number => {
-  const length = Math.hypot(ex - sx, ey - sy);
-  return length === 0 ? Math.hypot(px - sx, py - sy) : Math.abs((ex - sx) * (sy - py) - (sx - px) * (ey - sy)) / length;
-};
-
 /**
  * The points a drawing needs: those left out lie within `tolerance` of the line through their neighbors.
  * Source: Douglas and Peucker (1973), Cartographica 10(2), 112–122.
  */
 export const simplify = (points: readonly Point[], tolerance = 0.2): Point[] => {
-  const kept = new Set([0, points.length - 1]);
+  const kept = new Uint8Array(points.length);
+  kept[0] = kept[points.length - 1] = 1;
   const open: [number, number][] = [[0, points.length - 1]];
   for (let part = open.pop(); part; part = open.pop()) {
-    const [first, last] = part;
-    let farthest = first;
-    let distance = tolerance;
-    for (let index = first + 1; index < last; index += 1) {
-      const off = offLine(points[index] as Point, points[first] as Point, points[last] as Point);
-      if (off > distance) [farthest, distance] = [index, off];
-    }
-    if (farthest === first) continue;
-    kept.add(farthest);
-    open.push([first, farthest], [farthest, last]);
+    const middle = farthest(points, part[0], part[1], tolerance);
+    if (middle === undefined) continue;
+    kept[middle] = 1;
+    open.push([part[0], middle], [middle, part[1]]);
   }
-  return points.filter((_, index) => kept.has(index));
+  return points.filter((_, index) => kept[index] === 1);
+};
+
+/** Of the points between two the one farthest off the straight line through them; undefined where none is off by more than `tolerance`. */
+const farthest = (points: readonly Point[], first: number, last: number, tolerance: number): number | undefined => {
+  const start = points[first]!;
+  const [sx, sy] = [start[0], start[1]];
+  const [dx, dy] = [points[last]![0] - sx, points[last]![1] - sy];
+  const length = Math.hypot(dx, dy);
+  let found: number | undefined;
+  let most = tolerance;
+  for (let index = first + 1; index < last; index += 1) {
+    const point = points[index]!;
+    const px = point[0] - sx;
+    const py = point[1] - sy;
+    const off = length === 0 ? Math.hypot(px, py) : Math.abs(dy * px - dx * py) / length;
+    if (off > most) {
+      found = index;
+      most = off;
+    }
+  }
+  return found;
 };
 
 /** Positions moved apart to keep `gap` between neighbors and to stay within bounds; order is kept. */

@@ -3,7 +3,7 @@ import {
   cloudOnset, expandWithCondensation, expandWithoutCondensation, moistAir, noParticleLimit, risingParcel, stationPressure, type MoistAir, type NucleationLimit,
   type ParcelState,
 } from '../physics/index.ts';
-import type { State } from './conditions.ts';
+import { stateWith, type State } from './conditions.ts';
 import type { Parameters } from './parameters.ts';
 import { remembered } from './remembered.ts';
 
@@ -32,20 +32,19 @@ export const limitWithoutParticles = remembered((state): NucleationLimit | undef
   return reached.sort((a, b) => b.pressure - a.pressure)[0];
 });
 
-const parcels = new WeakMap<State, Map<string, ParcelState>>();
+const parcels = new WeakMap<MoistAir, Map<number, ParcelState>>();
 
 /** A rising parcel at one height. Heights that {@link parcelsAt} was asked for beforehand cost nothing. */
-export function parcelAt(state: State, height: number, air?: 'vessel' | 'room'): ParcelState {
-  const known = parcels.get(state)?.get(`${air} ${height}`);
-  return known ?? parcelsAt(state, [height], air)[0]!;
-}
+export const parcelAt = (state: State, height: number, air?: 'vessel' | 'room'): ParcelState =>
+  parcels.get(risingAir(state, air))?.get(height) ?? parcelsAt(state, [height], air)[0]!;
 
 /** A rising parcel at several heights, in one ascent. */
 export function parcelsAt(state: State, heights: readonly number[], air?: 'vessel' | 'room'): readonly ParcelState[] {
-  const ofState = parcels.get(state) ?? new Map<string, ParcelState>();
-  parcels.set(state, ofState);
-  const found = risingParcel(risingAir(state, air), { heights });
-  found.forEach((parcel, i) => ofState.set(`${air} ${heights[i]!}`, parcel));
+  const rising = risingAir(state, air);
+  const ofAir = parcels.get(rising) ?? new Map<number, ParcelState>();
+  parcels.set(rising, ofAir);
+  const found = risingParcel(rising, { heights });
+  found.forEach((parcel, i) => ofAir.set(heights[i]!, parcel));
   return found;
 }
 
@@ -57,13 +56,11 @@ export function stateAt(state: State, at: Parameters): State {
 
 const replaced = remembered(
   (state, humidity: number | undefined, temperature: number | undefined, elevation: number | undefined): State => {
-    const roomPressure = elevation === undefined ? state.roomPressure : stationPressure(elevation) + state.weather;
-    return {
-      ...state,
-      roomPressure,
-      startPressure: state.startPressure - state.roomPressure + roomPressure,
+    const roomPressure = elevation === undefined ? undefined : stationPressure(elevation) + state.weather;
+    return stateWith(state, {
+      ...(roomPressure === undefined ? {} : { roomPressure, startPressure: state.startPressure - state.roomPressure + roomPressure }),
       ...(temperature === undefined ? {} : { roomTemperature: temperature, startTemperature: temperature }),
       ...(humidity === undefined ? {} : { startHumidity: humidity }),
-    };
+    });
   },
 );

@@ -1,6 +1,7 @@
 /** The conditions that every number of a kit is computed for: room, vessel and plan, with what is not known about them. */
 import type { Kelvin, Meter, Pascal, Ratio, Second, CubicMeter, PerCubicMeter } from '../physics/index.ts';
 import type { MaterialName } from '../texts/index.ts';
+import { watched } from './asked.ts';
 
 /** A number in SI with its standard uncertainty. */
 export interface Measured {
@@ -92,8 +93,25 @@ export interface State {
   readonly particles: readonly Particles[];
 }
 
-/** The state with every input at its estimate, but `shifted` moved by `by`. */
+const known = new WeakMap<Conditions, Map<string, State>>();
+
+/**
+ * The state with every input at its estimate, but `shifted` moved by `by`. The same one for all tables and values of some
+ * conditions, so that what one of them computed in it serves the others.
+ */
 export function stateOf(conditions: Conditions, shifted?: InputName, by = 0): State {
+  const ofConditions = known.get(conditions) ?? new Map<string, State>();
+  known.set(conditions, ofConditions);
+  const key = shifted === undefined ? '' : `${shifted} ${by}`;
+  const state = ofConditions.get(key) ?? (shifted === undefined ? watched(newState(conditions)) : newState(conditions, shifted, by));
+  ofConditions.set(key, state);
+  return state;
+}
+
+/** A state that differs from another in some parts, and asks it for all others. */
+export const stateWith = (state: State, parts: Partial<State>): State => Object.assign(Object.create(state) as State, parts);
+
+function newState(conditions: Conditions, shifted?: InputName, by = 0): State {
   const at = (name: InputName): number => conditions.inputs[name].value + (name === shifted ? by : 0);
   const { apparatus, particles, plannedDrop } = conditions;
   const roomTemperature = at('roomTemperature');

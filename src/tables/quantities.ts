@@ -9,11 +9,15 @@ import type { LabelName } from '../texts/index.ts';
 import { answered } from './answered.ts';
 import { clear, cloudy, limitWithoutParticles, onset, parcelAt, pressureAfter, risingAir, roomAir, stateAt, vesselAir } from './air.ts';
 import { depthAcross, fallSpeed, particlesOf, ringRadius } from './cloud.ts';
-import type { State } from './conditions.ts';
+import { stateWith, type State } from './conditions.ts';
 import type { Parameters } from './parameters.ts';
+import { remembered } from './remembered.ts';
 import { ofCloud, ofRoom, ofRun, ofVessel, onDrop, onHeight, ROOM, share, VESSEL, type QuantityKind } from './quantity-kind.ts';
 import { acrossWall, marginLeft, ratingToward, stressAround } from './rating.ts';
 import { pumpedAndWatched, strokesToDrop, timeToDrop, wallTimeConstant } from './vessel-run.ts';
+
+/** At the pressure of the kit's own room again, where a parameter has moved the state to another elevation. */
+const inKitRoom = remembered((state): State => stateWith(state, { startPressure: state.kitStartPressure }));
 
 export const QUANTITIES = {
   roomTemperature: ofRoom('temperature', (s) => s.roomTemperature),
@@ -93,7 +97,7 @@ export const QUANTITIES = {
   /** Gauge that cools the air of this elevation as much as the drop cools that of the kit's own room. */
   gaugeSameCooling: { dimension: 'pressure', needs: ['elevation', 'drop'], takes: ['humidity', 'temperature'],
     compute: (s, { drop }) => {
-      const cooled = expandWithoutCondensation(vesselAir({ ...s, startPressure: s.kitStartPressure }), s.kitStartPressure - drop).temperature;
+      const cooled = expandWithoutCondensation(vesselAir(inKitRoom(s)), s.kitStartPressure - drop).temperature;
       const here = vesselAir(s);
       const pressure = s.startPressure * (cooled / s.startTemperature) ** (here.heatCapacity / here.gasConstant);
       return pressure - s.roomPressure - s.gaugeError;

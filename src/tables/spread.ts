@@ -1,4 +1,5 @@
 /** How far the uncertainty of the conditions moves what is computed from them (JCGM 100, 5.1.2, first order). */
+import { noting } from './asked.ts';
 import { stateOf, type Conditions, type InputName, type State } from './conditions.ts';
 
 /** A computed number in SI, or a yes or no; null where it does not apply: saturation not reached, liquid water too cold. */
@@ -19,14 +20,13 @@ const NEGLIGIBLE = 1e-9;
  * @param sides `one` moves down only, where that has an answer: of first order too, a second-order term off, and half the work
  */
 export function spreadOver(conditions: Conditions, compute: (state: State) => readonly (readonly Cell[])[], inputs?: readonly InputName[], sides: 'both' | 'one' = 'both'): Spread {
-  const asked = new Set<keyof State>();
-  const rows = compute(watched(stateOf(conditions), asked));
+  const { result: rows, asked } = noting(() => compute(stateOf(conditions)));
   const ends = (inputs ?? (Object.keys(conditions.inputs) as InputName[])).flatMap((input) => {
     const { uncertainty } = conditions.inputs[input];
     if (uncertainty === 0 || !STATE_OF_INPUT[input].some((part) => asked.has(part))) return [];
-    const down = compute(movedState(conditions, input, -uncertainty));
+    const down = compute(stateOf(conditions, input, -uncertainty));
     const isEnough = sides === 'one' && rows.every((row, r) => row.every((value, c) => typeof value !== 'number' || typeof down[r]?.[c] === 'number'));
-    return [{ up: isEnough ? [] : compute(movedState(conditions, input, uncertainty)), down }];
+    return [{ up: isEnough ? [] : compute(stateOf(conditions, input, uncertainty)), down }];
   });
   const uncertainties = rows.map((row, r) =>
     row.map((value, c) => {
@@ -37,18 +37,6 @@ export function spreadOver(conditions: Conditions, compute: (state: State) => re
     }),
   );
   return { rows, uncertainties };
-}
-
-const moved = new WeakMap<Conditions, Map<string, State>>();
-
-/** The same moved state for all tables and values of some conditions, so that what one of them computed in it serves the others. */
-function movedState(conditions: Conditions, input: InputName, by: number): State {
-  const ofConditions = moved.get(conditions) ?? new Map<string, State>();
-  moved.set(conditions, ofConditions);
-  const key = `${input} ${by}`;
-  const state = ofConditions.get(key) ?? stateOf(conditions, input, by);
-  ofConditions.set(key, state);
-  return state;
 }
 
 /** What of a state each input moves: what was never asked for cannot have moved anything. */
@@ -62,15 +50,6 @@ const STATE_OF_INPUT: Record<InputName, readonly (keyof State)[]> = {
   formulaError: ['formulaError'],
   weather: ['weather'],
 };
-
-/** The same state, noting what is asked of it. */
-const watched = (state: State, asked: Set<keyof State>): State =>
-  new Proxy(state, {
-    get: (target, part: keyof State) => {
-      asked.add(part);
-      return target[part];
-    },
-  });
 
 /** Half of the way from `down` to `up`; one side alone where the other has no answer. */
 function halfSpan(value: number, up: Cell | undefined, down: Cell | undefined): number {

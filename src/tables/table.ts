@@ -27,22 +27,27 @@ const known = new WeakMap<Conditions, Map<string, Table>>();
 
 /**
  * A table. Pure: the same conditions and request give the same digits everywhere; since several
- * pages show one table, what is computed for some conditions is kept as long as they are.
+ * pages show one table, in part or with its figure, what is computed for some conditions is kept as long as they are.
  */
-export function computeTable(kind: TableKind, conditions: Conditions, request: TableRequest): Table {
+export function computeTable(kind: TableKind, conditions: Conditions, { columns, ...request }: TableRequest): Table {
   const ofConditions = known.get(conditions) ?? new Map<string, Table>();
   known.set(conditions, ofConditions);
   const key = JSON.stringify([kind.kind, request]);
   const table = ofConditions.get(key) ?? compute(kind, conditions, request);
   ofConditions.set(key, table);
-  return table;
+  return columns === undefined ? table : shownOf(table, columns);
+}
+
+/** A table with some of its columns. */
+function shownOf(table: Table, names: readonly string[]): Table {
+  const shown = table.columns.flatMap(({ key }, index) => (names.includes(key) ? [index] : []));
+  const pick = <T>(cells: readonly T[]): T[] => shown.map((index) => cells[index]!);
+  return { ...table, columns: pick(table.columns), rows: table.rows.map(pick), uncertainties: table.uncertainties.map(pick) };
 }
 
 function compute(kind: TableKind, conditions: Conditions, request: TableRequest): Table {
   const rowsAt = rowsOf(kind, conditions, request);
   const { rows, uncertainties } = spreadOfRows(kind, conditions, request.at, rowsAt);
-  const shown = kind.columns.flatMap(({ key }, index) => (request.columns === undefined || request.columns.includes(key) ? [index] : []));
-  const pick = <T>(cells: readonly T[]): T[] => shown.map((index) => cells[index]!);
   const certain = uncertainties.map((row, r) =>
     row.map((fromInputs, c) => {
       const { given, model } = kind.columns[c]!;
@@ -51,7 +56,7 @@ function compute(kind: TableKind, conditions: Conditions, request: TableRequest)
       return typeof cell === 'number' && model !== undefined ? Math.hypot(fromInputs, model(cell, rows[r]!, rows[0]!)) : fromInputs;
     }),
   );
-  return { kind, columns: pick(kind.columns), rowsAt, rows: rows.map(pick), uncertainties: certain.map(pick) };
+  return { kind, columns: kind.columns, rowsAt, rows, uncertainties: certain };
 }
 
 /** All rows at the estimates. How uncertain they are is found at a few of them, since it changes little from row to row and costs a table for each input. */

@@ -2,7 +2,7 @@
 import { clear, onset, pressureAfter } from './air.ts';
 import { answered } from './answered.ts';
 import { cloudAt, depthAcross, isSeen } from './cloud.ts';
-import { stateOf, type Conditions, type State } from './conditions.ts';
+import { stateOf, stateWith, type Conditions, type State } from './conditions.ts';
 import { pumpedAndWatched, timeToDrop, strokesToDrop } from './vessel-run.ts';
 
 /** What stands in the way, the gravest first. */
@@ -107,7 +107,7 @@ function firstSeen(state: State, from: number, deepest: number): number | null {
 /** The lowest humidity, to a whole percent, whose air is saturated at half of the planned drop; null where even moist air is not. */
 function humidityFor(state: State): number | null {
   for (let percent = 1; percent <= 100 * DAMPEST; percent++) {
-    const damp: State = { ...state, startHumidity: percent / 100 };
+    const damp = stateWith(state, { startHumidity: percent / 100 });
     if ((answered(() => onset(damp).pressure) ?? 0) >= pressureAfter(damp, state.plannedDrop / 2)) return percent / 100;
   }
   return null;

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { conditionsFor } from '../../src/browser/room-conditions.ts';
 import { FIELD_NAMES, FIELDS, plainText, readTyped, unitOf, type FieldName } from '../../src/browser/room-fields.ts';
-import { isOwnRoom, NOTHING_SET, readAddress, writeAddress, writeSettings, type RoomSettings } from '../../src/browser/room-settings.ts';
+import { isOwnRoom, isSameRoom, NOTHING_SET, readAddress, writeAddress, writeSettings, type RoomSettings } from '../../src/browser/room-settings.ts';
 import { STYLES } from '../../src/tables/index.ts';
 import { ROOM_FIELD_TEXTS } from '../../src/texts/index.ts';
 import { conditions } from '../tables/conditions.ts';
@@ -65,6 +65,13 @@ describe('an address', () => {
     expect(writeAddress('', NOTHING_SET)).toBe('');
     expect(isOwnRoom(NOTHING_SET)).toBe(true);
   });
+});
+
+it('a room is the same in other units, and another with one value, one more value or another shape', () => {
+  const one: RoomSettings = { values: { elevation: 1600, temperature: 291.15 }, customary: false };
+  expect(isSameRoom(one, { ...one, customary: true })).toBe(true);
+  for (const values of [{ elevation: 1600 }, { elevation: 1600, temperature: 291.2 }, { ...one.values, humidity: 0.4 }]) expect(isSameRoom(one, { ...one, values })).toBe(false);
+  expect(isSameRoom(one, { ...one, shape: 'sphere' })).toBe(false);
 });
 
 describe('what is typed', () => {

@@ -1,6 +1,8 @@
 /** First-order propagation against cases with an exact answer: JCGM 100:2008, 5.1.2 and 5.1.6. */
 import { describe, expect, it } from 'vitest';
+import { stateAt } from '../../src/tables/air.ts';
 import { stateOf } from '../../src/tables/index.ts';
+import { remembered } from '../../src/tables/remembered.ts';
 import { spreadOver } from '../../src/tables/spread.ts';
 import { certain, conditions } from './conditions.ts';
 
@@ -52,6 +54,23 @@ describe('the spread of what is computed', () => {
     const { uncertainties } = spreadOver(conditions, compute, ['startHumidity', 'weather']);
     expect(uncertainties[0]![0]).toBeCloseTo(conditions.inputs.startHumidity.uncertainty, 9);
     expect(runs).toBe(3);
+  });
+
+  it('is not lost where an answer is remembered, which is computed once for each state', () => {
+    let runs = 0;
+    const half = remembered((s, part: number) => {
+      runs++;
+      return s.roomPressure / part;
+    });
+    const moves = spreadOver(conditions, (s) => [[half(s, 2)]], ['roomPressure']).uncertainties[0]![0]!;
+    expect(moves).toBeCloseTo(p.uncertainty / 2, 6);
+    expect(spreadOver(conditions, (s) => [[half(s, 2) + s.roomTemperature]], ['roomPressure']).uncertainties[0]![0]).toBeCloseTo(moves, 6);
+    expect(runs).toBe(3);
+  });
+
+  it('of the pressure at another elevation is that of the weather alone', () => {
+    const { uncertainties } = spreadOver(conditions, (s) => [[stateAt(s, { elevation: 1600 }).roomPressure]]);
+    expect(uncertainties[0]![0]).toBeCloseTo(conditions.inputs.weather.uncertainty, 6);
   });
 
   it('keeps a humidity at 100 % at most', () => {
