@@ -1,4 +1,5 @@
 /** Fetches the script of the simulations: only for a reader who has set a room, on a page that needs them. */
+import { fetchScript } from './fetch-script.ts';
 
 /** Thrown in place of an answer while the simulations are not there; not a RangeError, so that nothing takes it for one. */
 export const isNotThere = (error: unknown): boolean => error instanceof Error && error.message === NOT_THERE;
@@ -9,16 +10,6 @@ let fetched: Promise<boolean> | undefined;
 
 /** Whether they are there, once they are. Asked for once. */
 export function simulations(address: string): Promise<boolean> {
-  fetched ??= new Promise((resolve) => {
-    if ('lapsebookSimulations' in globalThis) {
-      resolve(true);
-      return;
-    }
-    const script = document.createElement('script');
-    script.src = address;
-    script.onload = () => resolve(true);
-    script.onerror = () => resolve(false);
-    document.head.append(script);
-  });
+  fetched ??= 'lapsebookSimulations' in globalThis ? Promise.resolve(true) : fetchScript(address);
   return fetched;
 }

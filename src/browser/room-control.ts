@@ -45,6 +45,8 @@ export function roomControl(root: HTMLElement, own: () => Conditions, style: Sty
   let current: RoomSettings = { values: {}, customary: false };
 
   root.hidden = false;
+  // Held until here: what is typed before somebody listens would be lost.
+  for (const group of root.querySelectorAll('fieldset')) group.disabled = false;
   root.addEventListener('input', (event) => {
     const box = boxes.find(({ input }) => input === event.target);
     if (box !== undefined) later(() => take(box));

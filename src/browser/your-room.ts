@@ -59,7 +59,8 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
   addEventListener('hashchange', follow);
   for (const name of ['click', 'auxclick'] as const) document.addEventListener(name, carry, true);
 
-  root.addEventListener('toggle', () => root.hasAttribute('open') && void warm(), { once: true });
+  if (root.hasAttribute('open')) void warm();
+  else root.addEventListener('toggle', () => root.hasAttribute('open') && void warm(), { once: true });
 
   /** While the reader looks for the right box: the same numbers computed once more for nothing, so that the browser has made fast code of them by the time they are wanted. */
   async function warm(): Promise<void> {

@@ -70,7 +70,7 @@ function kitInOneFile(book: Book, kit: KitView, { folder, teachers }: PackedFold
     },
     title: `${kit.draft ? frame.draft(title) : title} · ${book.school}${teachers ? ` · ${frame.teachersEdition}` : ''}`,
     without: [scriptName('offline', language)],
-    needs: { [scriptName('reader', language)]: scriptName('reader-more', language) },
+    needs: { [scriptName('reader', language)]: [scriptName('reader-more', language), scriptName('reader-room', language)] },
   });
 }
 

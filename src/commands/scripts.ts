@@ -7,9 +7,9 @@ import type { Book } from '../sheets/index.ts';
 import { scriptName, type Language } from '../texts/index.ts';
 
 /** Entry files in src/browser. Classic scripts, since a browser loads no module from a disk. */
-const SCRIPTS = ['board', 'search', 'reader-more', 'readings'];
+const SCRIPTS = ['board', 'search', 'reader', 'reader-more', 'readings'];
 /** Those that leave the simulations to a script that is fetched when they are needed. */
-const LEAN_SCRIPTS = ['reader', 'will-it-work'];
+const LEAN_SCRIPTS = ['reader-room', 'will-it-work'];
 
 /** Modules that reader-more.js holds: the simulations, and what is drawn of nothing else. */
 const SIMULATIONS = /[\\/]src[\\/](physics[\\/](droplets|particle-history|run)|figures[\\/]run-chart)\.ts$/;
@@ -71,9 +71,9 @@ export async function bundleScripts(root: string, folder: string, languages: rea
   }
 }
 
-/** Puts the teachers' reader.js in place of the public one. */
+/** Puts the teachers' reader-room.js in place of the public one. */
 export async function bundleTeachersScripts(root: string, folder: string, languages: readonly Language[]): Promise<void> {
-  for (const language of languages) await build({ ...options(root, folder, language, ['reader-teachers'], 'reader'), plugins: leanIn(language) });
+  for (const language of languages) await build({ ...options(root, folder, language, ['reader-room-teachers'], 'reader-room'), plugins: leanIn(language) });
 }
 
 const leanIn = (language: Language): Plugin[] => [simulationsElsewhere, withoutFormulas, textsOf(language)];

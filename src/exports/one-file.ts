@@ -11,7 +11,7 @@ export interface OneFileSources {
   /** Scripts that are of use only on a server, by file name. */
   readonly without: readonly string[];
   /** Scripts that a script of the page would fetch when it needs them, by file name: they stand before it. */
-  readonly needs: Readonly<Record<string, string>>;
+  readonly needs: Readonly<Record<string, readonly string[]>>;
 }
 
 const TAG = /<[a-zA-Z](?:[^>"']|"[^"]*"|'[^']*')*>/g;
@@ -30,10 +30,7 @@ export function oneFile(page: string, sources: OneFileSources): string {
   const scripts = [...page.matchAll(SCRIPT)]
     .map(([, address = '']) => address)
     .filter((address) => !sources.without.includes(nameOf(address)))
-    .flatMap((address) => {
-      const needed = sources.needs[nameOf(address)];
-      return needed === undefined ? [address] : [address.replace(nameOf(address), needed), address];
-    })
+    .flatMap((address) => [...(sources.needs[nameOf(address)] ?? []).map((needed) => address.replace(nameOf(address), needed)), address])
     .map((address) => scriptOf(bytesOf(address, sources)));
   const bare = page
     .replace(STYLESHEET, '')

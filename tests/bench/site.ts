@@ -54,7 +54,7 @@ async function measure(progress: (what: string) => void): Promise<BenchRow[]> {
       await page.close();
       rows.push([path.replace(/\/index\.html$/, ''), first.toFixed(1), quantile(times, 0).toFixed(1), quantile(times, 0.5).toFixed(1), quantile(times, 0.9).toFixed(1), quantile(whole, 0.5).toFixed(1)]);
     }
-    for (const name of ['reader.js', 'reader-more.js', 'will-it-work.js']) {
+    for (const name of ['reader.js', 'reader-room.js', 'reader-more.js', 'will-it-work.js']) {
       const script = readFileSync(join(site, name));
       rows.push([`${name}: bytes as they are, brotli, gzip`, String(script.length), String(brotliCompressSync(script).length), String(gzipSync(script).length), '', '']);
     }

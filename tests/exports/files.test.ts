@@ -31,10 +31,10 @@ describe('one file', () => {
     expect(page.match(/<script/g)).toHaveLength(1);
   });
 
-  it('holds a script that would be fetched, before the one that needs it', () => {
-    const files: Record<string, string> = { '../reader.js': 'first()', '../more.js': 'second()' };
-    const text = oneFile('<body><script src="../reader.js"></script></body>', { read: (address) => bytes(files[address]!), absolute: () => undefined, title: '', without: [], needs: { 'reader.js': 'more.js' } });
-    expect(text).toContain('<script>second()</script><script>first()</script>');
+  it('holds scripts that would be fetched, before the one that needs them', () => {
+    const files: Record<string, string> = { '../reader.js': 'last()', '../more.js': 'first()', '../room.js': 'second()' };
+    const text = oneFile('<body><script src="../reader.js"></script></body>', { read: (address) => bytes(files[address]!), absolute: () => undefined, title: '', without: [], needs: { 'reader.js': ['more.js', 'room.js'] } });
+    expect(text).toContain('<script>first()</script><script>second()</script><script>last()</script>');
   });
 
   it('leaves a link out where the site has no address', () => {

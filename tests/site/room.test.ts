@@ -41,6 +41,10 @@ async function visit(page: Page, address: string): Promise<void> {
   await page.goto(address, { waitUntil: 'load' });
 }
 const unfold = (page: Page): Promise<void> => page.locator('.your-room > summary').click();
+/** Until the control listens: what computes is fetched as it is looked for. */
+const ready = async (page: Page): Promise<void> => {
+  await page.waitForFunction(() => document.querySelector<HTMLFieldSetElement>('.your-room fieldset')?.disabled === false);
+};
 
 it('finds the sheets with numbers', () => expect(tried.length).toBeGreaterThanOrEqual(6));
 
@@ -160,6 +164,19 @@ describe.each(publicSheets('numbers'))('the control on $path', (built) => {
       await page.locator('.your-room .back').click();
     }));
 
+  it('fetches what computes when it is looked for, and not before', () =>
+    open({}, async (page) => {
+      const scripts: string[] = [];
+      page.on('request', (request) => request.resourceType() === 'script' && scripts.push(request.url().replace(/^.*\//, '')));
+      await visit(page, address);
+      expect(scripts).not.toContain('reader-room.js');
+      expect(await page.locator('.your-room fieldset:not([disabled])').count()).toBe(0);
+      await page.locator('.your-room > summary').focus();
+      await ready(page);
+      expect(scripts).toContain('reader-room.js');
+      page.removeAllListeners('request');
+    }));
+
   it('is not there without script', () =>
     open({ javaScriptEnabled: false }, async (page) => {
       await page.goto(address, { waitUntil: 'load' });
@@ -184,6 +201,7 @@ describe.each(publicSheets('numbers'))('the control on $path', (built) => {
       await visit(page, address);
       await page.locator('.your-room > summary').focus();
       await page.keyboard.press('Enter');
+      await ready(page);
       await page.keyboard.press('Tab');
       await page.keyboard.press('Tab');
       expect(await page.evaluate(() => document.activeElement?.id)).toBe('room-elevation');
@@ -247,6 +265,6 @@ describe('will it work here', () => {
     }));
 });
 
-it.each(['reader.js', 'reader-more.js', 'will-it-work.js', 'readings.js'])('%s is below 30,000 bytes, compressed', (name) => {
+it.each(['reader.js', 'reader-room.js', 'reader-more.js', 'will-it-work.js', 'readings.js'])('%s is below 30,000 bytes, compressed', (name) => {
   expect(brotliCompressSync(readFileSync(join(servedFolders()[0]!.folder, name))).length).toBeLessThan(30_000);
 });
