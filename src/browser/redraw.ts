@@ -1,8 +1,9 @@
-/** The numbers of a page drawn again for other conditions: values, tables, figures, run chart, and for which room they are. */
+/** The numbers of a page drawn again for other conditions: values, tables, figures, run chart, set-up, and for which room they are. */
 import { renderCurve } from '../figures/draw-curve.ts';
 import { readTableRequest, readValueQuestion } from '../sheets/html/ask.ts';
 import { readLiveRun, renderLiveRun } from '../sheets/html/live.ts';
 import { curveOf, renderRows } from '../sheets/html/table.ts';
+import { renderLiveSetup } from '../sheets/html/setup.ts';
 import { renderPrinted } from '../sheets/html/value.ts';
 import { computeTable, printTable, type PrintedTable } from '../tables/table.ts';
 import { computeValue, printValue } from '../tables/value.ts';
@@ -18,6 +19,7 @@ export function piecesOf(root: ParentNode): Piece[] {
     ...each(root, 'data-table', tablePiece),
     ...each(root, 'data-curve', curvePiece),
     ...each(root, 'data-run', runPiece),
+    ...each(root, 'data-setup', setupPiece),
   ];
 }
 
@@ -80,4 +82,13 @@ function curvePiece(figure: HTMLElement, text: string): Draw {
 function runPiece(chart: HTMLElement, text: string): Draw {
   const run = readLiveRun(text);
   return (conditions, style) => morph(chart, elementOf(renderLiveRun(run, conditions, style)));
+}
+
+function setupPiece(drawing: HTMLElement, id: string): Draw {
+  let last = '';
+  return (conditions, style) => {
+    const html = renderLiveSetup(id, conditions, style);
+    if (html !== last) morph(drawing, elementOf(html));
+    last = html;
+  };
 }

@@ -6,6 +6,7 @@ import type { Conditions } from '../tables/conditions.ts';
 import { ROOM_TEXTS, scriptName } from '../texts/index.ts';
 import { keep, kept } from './kept.ts';
 import { isNotThere, simulations } from './later.ts';
+import { printedCodes } from './printed-codes.ts';
 import { printInMargins } from './print-margins.ts';
 import type { Piece } from './piece.ts';
 import { conditionsFor } from './room-conditions.ts';
@@ -42,6 +43,7 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
   const said = ROOM_TEXTS[live.language];
   const more = scriptName('reader-more', live.language);
   const control = roomControl(root, () => live.conditions, own, { onSettings: (wanted) => apply(wanted), onReset: () => apply({ ...NOTHING_SET, customary: settings.customary }, { all: true }) });
+  const codes = printedCodes(document, live.language);
   const pieces = piecesOf((chosen) => {
     live = chosen;
     apply(settings, { all: true });
@@ -119,6 +121,7 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
       performance.measure('room-all', { start: started });
       // The device's memory and the address take longer than many a table: after what is to be seen.
       remember(isSilent);
+      void leadBack(() => turn === run);
     };
     performance.measure('room', { start: started });
     setTimeout(() => turn === run && void finish([...unseen].filter(({ isSlow }) => !isSlow), slow, draw, () => turn === run, refused, end));
@@ -143,6 +146,14 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
     }
     for (const piece of todo) if (await next()) draw(piece);
     if (isWanted()) end();
+  }
+
+  /** Paper leads back to the room it was printed for. Last of all: a code takes longer than a page of tables. */
+  async function leadBack(isWanted: () => boolean): Promise<void> {
+    const room = writeAddress('', settings);
+    if (codes.areOf(room)) return;
+    await new Promise((resolve) => setTimeout(resolve));
+    if (isWanted() && (await simulations(new URL(more, script || location.href).href)) && isWanted()) codes.draw(room);
   }
 
   /** On the device, unless it came from somebody's address and nothing was changed; and in the address. */

@@ -51,8 +51,8 @@ export const tallRunChart = (run: PreparedRun): string => {
   const length = Math.max(run.minutes * 13, (run.steps.length + 1) * pitch);
   const floor = TOP + length;
   const y = linear([0, end], [TOP, floor]);
-  const gaugeStrip = strip(MINUTES, wholeTicks(extent([...gauge, 0]), 2), said.gauge, 'kPa', floor, style);
-  const warmStrip = strip(MINUTES + STRIP + GAP, wholeTicks(extent(run.gas ? [...thermometer, ...run.gas] : thermometer), 2), said.thermometer, '°C', floor, style);
+  const gaugeStrip = strip(MINUTES, wholeTicks(extent([...gauge, 0]), 2), said.gauge, run.units.gauge, floor, style);
+  const warmStrip = strip(MINUTES + STRIP + GAP, wholeTicks(extent(run.gas ? [...thermometer, ...run.gas] : thermometer), 2), said.thermometer, run.units.temperature, floor, style);
   const places = spread(run.steps.map((step) => y(step.at) + 8), pitch, [TOP + 8, floor]);
 
   const minutes = ticks([0, run.minutes], 10)

@@ -55,8 +55,8 @@ export const wideRunChart = (run: PreparedRun): string => {
   const starts = run.steps.map((step) => x(step.at));
   const rows = labelRows(starts, widths);
   const laneTop = 8 + (Math.max(0, ...rows) + 1) * ROW;
-  const gaugePanel: Panel = { top: laneTop + LANE + GAP + 4, name: said.gaugePanel, domain: wholeTicks(extent([...gauge, 0]), 3) };
-  const warmPanel: Panel = { top: gaugePanel.top + PANEL + GAP, name: said.thermometerPanel, domain: wholeTicks(extent(run.gas ? [...thermometer, ...run.gas] : thermometer), 3) };
+  const gaugePanel: Panel = { top: laneTop + LANE + GAP + 4, name: said.gaugePanel(run.units.gauge), domain: wholeTicks(extent([...gauge, 0]), 3) };
+  const warmPanel: Panel = { top: gaugePanel.top + PANEL + GAP, name: said.thermometerPanel(run.units.temperature), domain: wholeTicks(extent(run.gas ? [...thermometer, ...run.gas] : thermometer), 3) };
   const floor = warmPanel.top + PANEL;
   const height = floor + 40;
   const yGauge = linear(gaugePanel.domain, [gaugePanel.top + PANEL, gaugePanel.top]);

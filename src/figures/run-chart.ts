@@ -6,14 +6,14 @@ import { wideRunChart } from './run-chart-wide.ts';
 import { tenths } from './svg.ts';
 import type { PreparedRun, RunChart } from './run.ts';
 
-export type { ChartStep, RunChart, RunSeries } from './run.ts';
+export type { ChartStep, RunChart, RunSeries, RunUnits } from './run.ts';
 
 const lowestOf = (values: readonly number[]): number => values.reduce((low, value) => Math.min(low, value), Infinity);
 const highestOf = (values: readonly number[]): number => values.reduce((high, value) => Math.max(high, value), -Infinity);
 
-const describe = ({ minutes, series, steps, style }: RunChart): string => {
+const describe = ({ minutes, series, units, steps, style }: RunChart): string => {
   const ends = (values: readonly number[]): readonly [string, string] => [tenths(lowestOf(values), style), tenths(highestOf(values), style)];
-  return RUN_TEXTS[style.language].describe(steps.length, String(minutes), ...ends(series.gauge), ...ends(series.thermometer));
+  return RUN_TEXTS[style.language].describe(steps.length, String(minutes), ...ends(series.gauge), units.gauge, ...ends(series.thermometer), units.temperature);
 };
 
 /**
@@ -32,6 +32,7 @@ export const renderRunChart = (chart: RunChart): string => {
     id,
     minutes: chart.minutes,
     series,
+    units: chart.units,
     gas: chart.teachers ? series.gas : undefined,
     steps: [...chart.steps].sort((a, b) => a.at - b.at),
     linkSteps: chart.linkSteps,

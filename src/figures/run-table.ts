@@ -19,9 +19,9 @@ export const runTable = (run: PreparedRun): string => {
   const { asTable, heads } = RUN_TEXTS[run.style.language];
   const reading = (value: number): string => tenths(value, run.style);
   const head = [heads.step, heads.begins, heads.gauge, heads.thermometer];
-  const units = ['', '', 'kPa', '°C'];
+  const units = ['', '', run.units.gauge, run.units.temperature];
   if (run.gas) head.push(heads.air);
-  if (run.gas) units.push('°C');
+  if (run.gas) units.push(run.units.temperature);
   const columns = head.map((label, index) => `<th scope="col"><span class="label">${label}</span>${units[index] ? ` <span class="unit">${units[index]}</span>` : ''}</th>`);
   const rows = run.steps.map((step, index) => {
     const end = step.at + step.duration;

@@ -17,12 +17,17 @@ export interface ChartStep {
 export interface RunSeries {
   /** s from the bell, rising */
   readonly time: readonly number[];
-  /** kPa against the room, one per time */
+  /** Against the room, in the unit of the chart, one per time */
   readonly gauge: readonly number[];
-  /** °C shown by the thermometer, one per time */
+  /** Shown by the thermometer, in the unit of the chart, one per time */
   readonly thermometer: readonly number[];
-  /** °C of the air in the vessel, one per time */
+  /** Of the air in the vessel, in the unit of the chart, one per time */
   readonly gas?: readonly number[];
+}
+
+export interface RunUnits {
+  readonly gauge: string;
+  readonly temperature: string;
 }
 
 export interface RunChart {
@@ -31,6 +36,8 @@ export interface RunChart {
   /** Length of the lesson, min. */
   readonly minutes: number;
   readonly series: RunSeries;
+  /** Symbols of the units in which the series are. */
+  readonly units: RunUnits;
   readonly steps: readonly ChartStep[];
   /** Whether each step is a link to its anchor on the same page. */
   readonly linkSteps: boolean;
@@ -44,6 +51,7 @@ export interface PreparedRun {
   readonly id: string;
   readonly minutes: number;
   readonly series: RunSeries;
+  readonly units: RunUnits;
   readonly gas: readonly number[] | undefined;
   readonly steps: readonly ChartStep[];
   readonly linkSteps: boolean;

@@ -11,7 +11,8 @@ import { writeLive } from './html/live.ts';
 import { drawSheet, KIT_SOURCE_LIST, type Place } from './kit-scene.ts';
 import { tablesJson, tableViews, type SheetTable } from './kit-tables.ts';
 import type { MathStyles } from './math.ts';
-import { kitPicture, runChartsOf, setupOf } from './pictures.ts';
+import { renderLiveSetup } from './html/setup.ts';
+import { kitPicture, runChartsOf } from './pictures.ts';
 import { questionView } from './question-view.ts';
 import { readingsView } from './readings-view.ts';
 import { sourceView } from './reference.ts';
@@ -66,7 +67,7 @@ export function kitView(content: Content, id: string, kit: Kit, version: string,
     runChart: charts.everybody,
     runChartForTeachers: charts.teachers,
     picture: kitPicture(id, meta.title, conditions, style),
-    setup: setupOf(id, conditions, style),
+    setup: renderLiveSetup(`${id}-setup`, conditions, style),
     tables: tableViews(place, tables),
     questions: questionsOf(place, kit),
     readings: readingsView(kit, place.setting),

@@ -1,8 +1,7 @@
-/** The drawings of a kit, from its conditions: run chart, path, set-up. */
-import { renderPath, renderSetup } from '../figures/index.ts';
+/** The drawings of a kit, from its conditions: run chart and path. */
+import { renderPath } from '../figures/index.ts';
 import { toCelsius, toHectopascal } from '../physics/index.ts';
-import { computeValue, formatWithUnit, lessonRun, printValue, stateOf, valueIn, type Cell, type Conditions, type Style, type QuantityName } from '../tables/index.ts';
-import { SETUP_TEXTS } from '../texts/index.ts';
+import { lessonRun, stateOf, valueIn, type Cell, type Conditions, type Style, type QuantityName } from '../tables/index.ts';
 import type { SheetHtml, StepView } from './book.ts';
 import { renderLiveRun } from './html/live.ts';
 import type { StepAttributes } from './components/index.ts';
@@ -34,43 +33,4 @@ export function kitPicture(id: string, title: string, conditions: Conditions, st
     temperatureClear: whole.map(({ dry }) => toCelsius(dry)),
     temperatureCloudy: whole.map(({ wet }) => toCelsius(wet)),
   }, style);
-}
-
-/** The labelled drawing of the apparatus. */
-export function setupOf(id: string, { apparatus, ...conditions }: Conditions, style: Style): string {
-  const { vessel, source, gauge, thermometer, light } = apparatus;
-  const { language } = style;
-  const said = SETUP_TEXTS[language];
-  const text = (of: QuantityName): string => printValue(of, computeValue({ ...conditions, apparatus }, of, {}), undefined, style).text;
-  return renderSetup({
-    id: `${id}-setup`,
-    language,
-    title: apparatus.title,
-    shape: vessel.shape,
-    vessel: said.vessel(said.materials[vessel.material], said.shapes[vessel.shape], text('vesselVolume'), text('ratedLowestGauge'), text('ratedHighestGauge')),
-    source: source.kind,
-    sourceLabel: sourceLabel(source, style),
-    gauge: gauge.kind,
-    gaugeLabel: said.gaugeLabel(said.gauge[gauge.kind], gauge.unit, text('gaugeResolution')),
-    thermometer: thermometer.kind,
-    thermometerLabel: `${said.thermometer[thermometer.kind]}, ${thermometer.position}`,
-    valveLabel: apparatus.valve,
-    light: light.kind,
-    lightFrom: light.from,
-    backing: apparatus.backing,
-  });
-}
-
-function sourceLabel(source: Conditions['apparatus']['source'], style: Style): string {
-  const said = SETUP_TEXTS[style.language];
-  switch (source.kind) {
-    case 'stroke-pump':
-      return said.handPump(formatWithUnit('mL', source.strokeVolume, 0, style));
-    case 'steady-pump':
-      return said.pump(formatWithUnit('L', source.speed * 60, 0, style));
-    case 'squeeze':
-      return said.squeezed(formatWithUnit('mL', source.volumeChange, 0, style));
-    case 'pressurise':
-      return said.pumpedUp(formatWithUnit('kPa', source.startGauge, 0, style));
-  }
 }

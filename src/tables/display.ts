@@ -10,7 +10,7 @@ export type DimensionName =
   | 'temperature' | 'temperatureDifference' | 'pressure' | 'height' | 'length' | 'diameter' | 'volume' | 'waterContent'
   | 'ratio' | 'fraction' | 'time' | 'clock' | 'numberDensity' | 'speed' | 'angle' | 'force' | 'stress' | 'energy' | 'count';
 
-interface DisplayUnit {
+export interface DisplayUnit {
   /** As printed after the number; empty for a pure number. */
   readonly symbol: string;
   readonly fromSi: (value: number) => number;
@@ -127,6 +127,11 @@ const CUSTOMARY: ReadonlySet<UnitName | undefined> = new Set<UnitName>(['°F', '
 /** A main unit and its second one in the order of a reader. */
 export const inOrder = (units: readonly [UnitName, UnitName?], style: Style): readonly [UnitName, UnitName?] =>
   style.customary === true && CUSTOMARY.has(units[1]) ? [units[1]!, units[0]] : units;
+
+/** The unit that a reader meets first for a dimension: what an axis is drawn in. */
+export function axisUnit(dimension: DimensionName, style: Style): DisplayUnit {
+  return DISPLAY_UNITS[inOrder(UNITS_OF[dimension], style)[0]];
+}
 
 /**
  * The usual style of each language. Spanish groups from five digits on, by a space (Ortografía de la lengua española 2010, VIII, 2.2.1.2)

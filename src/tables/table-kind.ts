@@ -1,8 +1,8 @@
 /** What a table kind is: rows over one parameter, columns of quantities. A new kind is one file in kinds/ and one line in its list. */
 import type { Curve } from '../figures/index.ts';
-import type { CellWord, FormulaWords, KindName, Language, LabelName, MarkName, ReferenceName } from '../texts/index.ts';
+import type { CellWord, FormulaWords, KindName, LabelName, MarkName, ReferenceName } from '../texts/index.ts';
 import type { InputName, State } from './conditions.ts';
-import { UNITS_OF, type DimensionName, type UnitName } from './display.ts';
+import { UNITS_OF, type DimensionName, type Style, type UnitName } from './display.ts';
 import type { NumberParameter, ParameterName, Parameters } from './parameters.ts';
 import { QUANTITIES, valueIn, type QuantityName } from './quantities.ts';
 import type { QuantityKind } from './quantity-kind.ts';
@@ -52,7 +52,7 @@ export interface TableKind {
   /** Inputs whose uncertainty it is worth to follow through a simulation; all where absent. */
   readonly varies?: readonly InputName[];
   /** The figure drawn from the same rows, and from what else the state tells; nothing where none of them has an answer. */
-  readonly curve?: (rows: readonly (readonly Cell[])[], id: string, language: Language, state: State, at: Parameters) => Curve | undefined;
+  readonly curve?: (rows: readonly (readonly Cell[])[], id: string, style: Style, state: State, at: Parameters) => Curve | undefined;
   /** How it is computed: a formula in TeX. What a reader should know beside it is told by the texts. */
   readonly formula: (words: FormulaWords) => string;
   /** Where formulas and constants come from. */

@@ -252,15 +252,15 @@ export const references = {
 export const run = {
   title: 'The run, minute by minute',
   titleDownward: 'The run, minute by minute, downward',
-  gaugePanel: 'Gauge, kPa against the room',
-  thermometerPanel: 'Thermometer, °C',
+  gaugePanel: (unit: string) => `Gauge, ${unit} against the room`,
+  thermometerPanel: (unit: string) => `Thermometer, ${unit}`,
   gauge: 'Gauge',
   thermometer: 'Thermometer',
   minutesAxis: 'Minutes from the bell',
   thermometerCurve: 'thermometer',
   airCurve: 'air itself',
-  describe: (steps: number, minutes: string, gaugeLow: string, gaugeHigh: string, low: string, high: string) =>
-    `${counted(steps, 'step', 'steps')} in ${minutes} minutes. The gauge goes between ${gaugeLow} and ${gaugeHigh} kPa against the room, the thermometer between ${low} and ${high} °C. The same run stands in a table below the drawing.`,
+  describe: (steps: number, minutes: string, gaugeLow: string, gaugeHigh: string, gaugeUnit: string, low: string, high: string, unit: string) =>
+    `${counted(steps, 'step', 'steps')} in ${minutes} minutes. The gauge goes between ${gaugeLow} and ${gaugeHigh} ${gaugeUnit} against the room, the thermometer between ${low} and ${high} ${unit}. The same run stands in a table below the drawing.`,
   step: (number: number, at: string, title: string) => `Step ${number}, ${at}: ${title}`,
   asTable: 'The run as a table',
   heads: { step: 'Step', begins: 'Begins', gauge: 'Gauge at its end', thermometer: 'Thermometer at its end', air: 'Air at its end' },

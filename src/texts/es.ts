@@ -240,15 +240,15 @@ export const references: typeof en.references = {
 export const run: typeof en.run = {
   title: 'La práctica, minuto a minuto',
   titleDownward: 'La práctica, minuto a minuto, hacia abajo',
-  gaugePanel: 'Manómetro, kPa respecto al aula',
-  thermometerPanel: 'Termómetro, °C',
+  gaugePanel: (unit) => `Manómetro, ${unit} respecto al aula`,
+  thermometerPanel: (unit) => `Termómetro, ${unit}`,
   gauge: 'Manóm.',
   thermometer: 'Termómetro',
   minutesAxis: 'Minutos desde el timbre',
   thermometerCurve: 'termómetro',
   airCurve: 'el aire mismo',
-  describe: (steps, minutes, gaugeLow, gaugeHigh, low, high) =>
-    `${counted(steps, 'paso', 'pasos')} en ${minutes} minutos. El manómetro va de ${gaugeLow} a ${gaugeHigh} kPa respecto al aula; el termómetro, de ${low} a ${high} °C. La misma práctica está en una tabla bajo el dibujo.`,
+  describe: (steps, minutes, gaugeLow, gaugeHigh, gaugeUnit, low, high, unit) =>
+    `${counted(steps, 'paso', 'pasos')} en ${minutes} minutos. El manómetro va de ${gaugeLow} a ${gaugeHigh} ${gaugeUnit} respecto al aula; el termómetro, de ${low} a ${high} ${unit}. La misma práctica está en una tabla bajo el dibujo.`,
   step: (number, at, title) => `Paso ${number}, ${at}: ${title}`,
   asTable: 'La práctica en una tabla',
   heads: { step: 'Paso', begins: 'Empieza', gauge: 'Manómetro al final', thermometer: 'Termómetro al final', air: 'Aire al final' },

@@ -26,6 +26,7 @@ export const run: RunChart = {
   linkSteps: true,
   teachers: false,
   style: STYLES.en,
+  units: { gauge: 'kPa', temperature: '°C' },
   series: {
     time,
     gauge: time.map((t) => (low(t) ? -20 : 0)),

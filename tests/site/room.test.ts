@@ -10,6 +10,7 @@ import { browserForFile, fileAddress, publicSheets, servedFolders, builtPages } 
 import { buildForTests } from '../support/command.ts';
 import { newFolder, removeFolder } from '../support/folders.ts';
 import { pagesOfPdf } from '../support/printed.ts';
+import { readCode } from '../support/read-code.ts';
 import { lettersOf } from '../support/lesson-secrets.ts';
 import { ROOT } from '../support/root.ts';
 
@@ -21,7 +22,7 @@ const tried = [...SHEETS.flatMap(publicSheets), ...teachersQuestions];
 /** Every printed digit of a page, and every drawing. */
 const cells = (page: Page): Promise<string[]> =>
   page.evaluate(() =>
-    [...document.querySelectorAll('[data-value], [data-tolerance], [data-table] :is(th, td), [data-run] :is(th, td), [data-curve] svg, [data-run] svg')].map((element) =>
+    [...document.querySelectorAll('[data-value], [data-tolerance], [data-table] :is(th, td), [data-run] :is(th, td), [data-curve] svg, [data-run] svg, [data-setup] svg, [data-setup] li')].map((element) =>
       element.tagName === 'svg' ? element.outerHTML : (element.textContent ?? '')));
 
 /** Types into a box and waits until everything is drawn. */
@@ -194,6 +195,57 @@ describe.each(publicSheets('numbers'))('the control on $path', (built) => {
       expect((await value.textContent())!.trim()).toBe(`${also} (${main})`);
       await page.locator('#room-units').selectOption('metric');
       await drawn(page);
+    }));
+
+  it('draws its figures in the reader’s own units', () =>
+    open({}, async (page) => {
+      await visit(page, address);
+      const axes = (): Promise<string[]> => page.locator('[data-curve] svg text[font-weight="600"]').allTextContents();
+      const built = await axes();
+      expect(built.join(' ')).toMatch(/°C.*kPa|kPa.*°C/);
+      await unfold(page);
+      await page.selectOption('#room-units', 'customary');
+      await drawn(page);
+      const customary = (await axes()).join(' ');
+      expect(customary).toMatch(/°F/);
+      expect(customary).toMatch(/inHg/);
+      expect(customary).not.toMatch(/°C|kPa/);
+      await page.locator('#room-units').selectOption('metric');
+      await drawn(page);
+      expect(await axes()).toEqual(built);
+    }));
+
+  it('draws the set-up with the reader’s vessel, and a run chart in the reader’s units', () =>
+    open({}, async (page) => {
+      await visit(page, address.replace('/numbers/', '/run/'));
+      const built = await page.locator('[data-setup]').innerHTML();
+      expect(built).toContain('A closed cylinder (1)');
+      await page.goto('about:blank');
+      await page.goto(`${address.replace('/numbers/', '/run/')}#volume=3.5L&shape=sphere&units=customary`, { waitUntil: 'load' });
+      await drawn(page);
+      expect(await page.locator('[data-setup]').innerHTML()).toContain('A closed sphere (1)');
+      expect(await page.locator('[data-setup] li').first().innerText()).toMatch(/sphere, 3\.5 L, rated from −[\d.]+ inHg/);
+      expect(await page.locator('[data-run] .run-wide').innerHTML()).toMatch(/Gauge, inHg against the room.*Thermometer, °F/s);
+      await unfold(page);
+      await page.locator('.your-room .back').click();
+      await page.selectOption('#room-units', 'metric');
+      await drawn(page);
+      expect(await page.locator('[data-setup]').innerHTML()).toBe(built);
+    }));
+
+  it('prints a code and an address that lead back to the page in the reader’s room', () =>
+    open({}, async (page) => {
+      await visit(page, address.replace('/numbers/', '/run/'));
+      const code = (): Promise<string> => page.locator('.printed-code svg').evaluate((svg) => svg.outerHTML).then(readCode);
+      const own = await code();
+      await unfold(page);
+      await set(page, 'elevation', '1600');
+      await expect.poll(code).toBe(`${own}#elevation=1600m`);
+      await page.emulateMedia({ media: 'print' });
+      expect(lettersOf(await page.locator('.printed-code').innerText())).toContain(lettersOf(`${own.replace('https://', '')}#elevation=1600m`));
+      await page.emulateMedia({ media: null });
+      await page.locator('.your-room .back').click();
+      await expect.poll(code).toBe(own);
     }));
 
   it('can be used by keyboard alone, and keeps the focus', () =>

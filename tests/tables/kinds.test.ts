@@ -71,7 +71,7 @@ describe.each(TABLE_KINDS.map((kind) => [kind.kind, kind] as const))('%s', (name
   });
 
   it.runIf(kind.curve !== undefined)('draws its curve', () => {
-    const svg = renderCurve(kind.curve!(computeTable(kind, conditions, { at: {} }).rows, 'one', 'en', stateOf(conditions), {})!, STYLES.en);
+    const svg = renderCurve(kind.curve!(computeTable(kind, conditions, { at: {} }).rows, 'one', STYLES.en, stateOf(conditions), {})!, STYLES.en);
     expect(svg).toContain('<svg');
     expect(svg).not.toContain('NaN');
   });
@@ -107,7 +107,7 @@ describe('what does not apply', () => {
   });
   it('has no curve where no row has an answer', () => {
     const { rows } = cells('strokes', {}, [0, 1], withSource({ kind: 'steady-pump', speed: 1e-4, ultimatePressure: 10_000 }));
-    expect(tableKind('strokes')!.curve!(rows, 'one', 'en', stateOf(conditions), {})).toBeUndefined();
+    expect(tableKind('strokes')!.curve!(rows, 'one', STYLES.en, stateOf(conditions), {})).toBeUndefined();
   });
   it('is printed as a dash', () => {
     const printed = printTable(cells('pressure-steps', {}, [80_000]), STYLES.en);
@@ -140,7 +140,7 @@ describe('rooms at the edges of what a school can be', () => {
     for (const kind of TABLE_KINDS) {
       const table = computeTable(kind, of, { at: {} });
       expect(table.rows.length, kind.kind).toBeGreaterThan(0);
-      const curve = kind.curve?.(table.rows, 'one', 'en', stateOf(of), {});
+      const curve = kind.curve?.(table.rows, 'one', STYLES.en, stateOf(of), {});
       if (curve !== undefined) expect(renderCurve(curve, STYLES.en), kind.kind).not.toContain('NaN');
       for (const { cells } of printTable(table, STYLES.en).rows) for (const { text } of cells) expect(text, kind.kind).toMatch(/^(–|−?[\d,]+(\.\d+)?|[a-z ]+)$/);
     }

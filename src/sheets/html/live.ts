@@ -1,7 +1,6 @@
 /** What a page carries so that the reader's device can compute it again: plain data in attributes, since a page holds no script of its own. */
 import { renderRunChart, type ChartStep } from '../../figures/run-chart.ts';
-import { toCelsius, toKilopascal } from '../../physics/units.ts';
-import { lessonRun, type Conditions, type Level, type PlannedStep, type Style } from '../../tables/index.ts';
+import { axisUnit, lessonRun, type Conditions, type Level, type PlannedStep, type Style } from '../../tables/index.ts';
 import type { Language } from '../../texts/index.ts';
 import { escapeHtml } from './text.ts';
 
@@ -34,15 +33,18 @@ export const readLiveRun = (text: string): LiveRun => JSON.parse(text) as LiveRu
  * @param simulated the run of these steps in these conditions, where it is known already
  */
 export function renderLiveRun(run: LiveRun, conditions: Conditions, style: Style, { series } = lessonRun(conditions, run.steps)): string {
+  const pressure = axisUnit('pressure', style);
+  const temperature = axisUnit('temperature', style);
   const chart = renderRunChart({
     id: run.id,
     minutes: run.minutes,
     series: {
       time: series.map(({ time }) => time),
-      gauge: series.map(({ gauge }) => toKilopascal(gauge)),
-      thermometer: series.map(({ thermometerReading }) => toCelsius(thermometerReading)),
-      gas: series.map(({ gasTemperature }) => toCelsius(gasTemperature)),
+      gauge: series.map(({ gauge }) => pressure.fromSi(gauge)),
+      thermometer: series.map(({ thermometerReading }) => temperature.fromSi(thermometerReading)),
+      gas: series.map(({ gasTemperature }) => temperature.fromSi(gasTemperature)),
     },
+    units: { gauge: pressure.symbol, temperature: temperature.symbol },
     steps: run.steps,
     linkSteps: true,
     teachers: run.teachers,

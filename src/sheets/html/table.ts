@@ -38,8 +38,8 @@ export function renderCurveOf({ id, kind, request, caption }: TableFigure, { con
 }
 
 /** What the figure of a table shows. */
-export const curveOf = (kind: TableKind, request: TableRequest, conditions: Conditions, id: string, { language }: Style): Curve | undefined =>
-  kind.curve?.(computeTable(kind, conditions, { ...request, columns: undefined }).rows, id, language, stateOf(conditions), request.at);
+export const curveOf = (kind: TableKind, request: TableRequest, conditions: Conditions, id: string, style: Style): Curve | undefined =>
+  kind.curve?.(computeTable(kind, conditions, { ...request, columns: undefined }).rows, id, style, stateOf(conditions), request.at);
 
 /** A table's rows as tables.json gives them: SI at full precision. */
 export function dataOf(id: string, sheet: string, table: Table): object {

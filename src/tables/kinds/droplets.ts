@@ -37,8 +37,8 @@ export const droplets: TableKind = {
       }),
     ]);
   },
-  curve: (rows, id, language) => {
-    const said = CURVE_TEXTS[language].droplets;
+  curve: (rows, id, style) => {
+    const said = CURVE_TEXTS[style.language].droplets;
     return withPoints({
       id: `${id}-curve`,
       title: said.title,

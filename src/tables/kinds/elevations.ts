@@ -1,6 +1,6 @@
 /** The same lesson in a school higher up. */
-import { toKilopascal } from '../../physics/index.ts';
 import { CURVE_TEXTS } from '../../texts/index.ts';
+import { axisUnit } from '../display.ts';
 import { columnOf, pointsOf, rowsOfQuantities, withPoints, type TableKind } from '../table-kind.ts';
 
 const columns = [
@@ -18,15 +18,17 @@ export const elevations: TableKind = {
   columns,
   defaultList: () => [0, 500, 1000, 1600, 2500, 3500],
   rows: rowsOfQuantities('elevation', columns),
-  curve: (rows, id, language) => {
-    const said = CURVE_TEXTS[language].elevations;
+  curve: (rows, id, style) => {
+    const said = CURVE_TEXTS[style.language].elevations;
+    const height = axisUnit('height', style);
+    const pressure = axisUnit('pressure', style);
     return withPoints({
       id: `${id}-curve`,
       title: said.title,
       description: said.description,
-      x: { label: said.x, unit: 'm' },
-      y: { label: said.y, unit: 'kPa' },
-      series: [{ label: said.same, points: pointsOf(rows, { index: 0, fromSi: (height) => height }, { index: 2, fromSi: toKilopascal }), stroke: 'solid', accent: true }],
+      x: { label: said.x, unit: height.symbol },
+      y: { label: said.y, unit: pressure.symbol },
+      series: [{ label: said.same, points: pointsOf(rows, { index: 0, fromSi: height.fromSi }, { index: 2, fromSi: pressure.fromSi }), stroke: 'solid', accent: true }],
     });
   },
   formula: () => '\\frac{p_2}{p_1} = \\left(\\frac{T_2}{T_1}\\right)^{c_p/R}',

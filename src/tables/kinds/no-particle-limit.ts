@@ -1,9 +1,9 @@
 /** Clear air without particles, and the drop at which it is clear no longer. */
-import { homogeneousOnset, ionLimit, toKilopascal } from '../../physics/index.ts';
+import { homogeneousOnset, ionLimit } from '../../physics/index.ts';
 import { CURVE_TEXTS, MARKS } from '../../texts/index.ts';
 import { clear, limitWithoutParticles, onset, stateAt } from '../air.ts';
 import { answered } from '../answered.ts';
-import { UNITS_OF } from '../display.ts';
+import { axisUnit, UNITS_OF } from '../display.ts';
 import { share } from '../quantity-kind.ts';
 import type { Cell } from '../spread.ts';
 import { columnOf, columnOfWords, pointsOf, roundSteps, withPoints, type Along, type Column, type RowAt, type TableKind } from '../table-kind.ts';
@@ -22,13 +22,12 @@ const columns: readonly Column[] = [
   columnOfWords('clear', 'withoutParticles', ['clear', 'cloud']),
 ];
 
-const x: Along = { index: 0, fromSi: toKilopascal };
 const ratio = (index: number): Along => ({ index, fromSi: (value) => value });
 
-/** Where a number in a column first comes up to a bound: marked rows stand exactly there. */
+/** The drop, Pa, at which a row first holds something: marked rows stand exactly there. */
 function firstAt(rows: readonly (readonly Cell[])[], holds: (row: readonly Cell[]) => boolean): number | undefined {
   const row = rows.find(holds);
-  return typeof row?.[0] === 'number' ? toKilopascal(row[0]) : undefined;
+  return typeof row?.[0] === 'number' ? row[0] : undefined;
 }
 
 const ROUNDING = 1e-6;
@@ -66,15 +65,18 @@ export const noParticleLimitTable: TableKind = {
       ];
     });
   },
-  curve: (rows, id, language) => {
-    const said = CURVE_TEXTS[language].noParticleLimit;
+  curve: (rows, id, style) => {
+    const said = CURVE_TEXTS[style.language].noParticleLimit;
     const saturated = firstAt(rows, ([, , S]) => typeof S === 'number' && S >= 1 - ROUNDING);
     const passed = firstAt(rows, (row) => row[5] === false);
+    const pressure = axisUnit('pressure', style);
+    const x = { index: 0, fromSi: pressure.fromSi };
+    const along = (drop: number | undefined, label: string) => (drop === undefined ? [] : [{ x: pressure.fromSi(drop), label }]);
     return withPoints({
       id: `${id}-curve`,
       title: said.title,
       description: said.description,
-      x: { label: said.x, unit: 'kPa' },
+      x: { label: said.x, unit: pressure.symbol },
       y: { label: said.y, unit: '' },
       series: [
         { label: said.air, points: pointsOf(rows, x, ratio(2)), stroke: 'solid', accent: true },
@@ -83,8 +85,8 @@ export const noParticleLimitTable: TableKind = {
         { label: said.particles, points: pointsOf(rows, x, { index: 0, fromSi: () => 1 }), stroke: 'dashed' },
       ],
       marks: [
-        ...(saturated === undefined ? [] : [{ x: saturated, label: MARKS[language].saturated }]),
-        ...(passed === undefined ? [] : [{ x: passed, label: MARKS[language].cloudWithoutParticles }]),
+        ...along(saturated, MARKS[style.language].saturated),
+        ...along(passed, MARKS[style.language].cloudWithoutParticles),
       ],
     });
   },

@@ -87,8 +87,8 @@ export const particleLifetime: TableKind = {
     cloudEvery === undefined ? [0, 10 * MINUTE, HOUR, 4 * HOUR, 12 * HOUR, 24 * HOUR, 48 * HOUR] : [0, 1, 2, 3, 4, 6].map((clouds) => clouds * cloudEvery),
   rows,
   varies: [],
-  curve: (rows, id, language) => {
-    const said = CURVE_TEXTS[language].particleLifetime;
+  curve: (rows, id, style) => {
+    const said = CURVE_TEXTS[style.language].particleLifetime;
     return withPoints({
       id: `${id}-curve`,
       title: said.title,

@@ -1,6 +1,6 @@
 /** Pressure drop by pressure drop: gauge, both end states, and the heights at which the sky does the same. */
-import { toCelsius, toKilopascal } from '../../physics/index.ts';
 import { CURVE_TEXTS } from '../../texts/index.ts';
+import { axisUnit } from '../display.ts';
 import { columnOf, pointsOf, roundSteps, rowsOfQuantities, withPoints, type TableKind } from '../table-kind.ts';
 
 const columns = [
@@ -16,8 +16,6 @@ const columns = [
   columnOf('parcelRiseSameCooling', 'parcelRiseSameCooling'),
 ] as const;
 
-const x = { index: 0, fromSi: toKilopascal };
-
 export const pressureSteps: TableKind = {
   kind: 'pressure-steps',
   over: 'drop',
@@ -26,17 +24,20 @@ export const pressureSteps: TableKind = {
   columns,
   defaultList: (state) => roundSteps(state.plannedDrop, 4),
   rows: rowsOfQuantities('drop', columns),
-  curve: (rows, id, language) => {
-    const said = CURVE_TEXTS[language].pressureSteps;
+  curve: (rows, id, style) => {
+    const said = CURVE_TEXTS[style.language].pressureSteps;
+    const pressure = axisUnit('pressure', style);
+    const temperature = axisUnit('temperature', style);
+    const x = { index: 0, fromSi: pressure.fromSi };
     return withPoints({
       id: `${id}-curve`,
       title: said.title,
       description: said.description,
-      x: { label: said.x, unit: 'kPa' },
-      y: { label: said.y, unit: '°C' },
+      x: { label: said.x, unit: pressure.symbol },
+      y: { label: said.y, unit: temperature.symbol },
       series: [
-        { label: said.clear, points: pointsOf(rows, x, { index: 3, fromSi: toCelsius }), stroke: 'dashed' },
-        { label: said.cloudy, points: pointsOf(rows, x, { index: 5, fromSi: toCelsius }), stroke: 'solid', accent: true },
+        { label: said.clear, points: pointsOf(rows, x, { index: 3, fromSi: temperature.fromSi }), stroke: 'dashed' },
+        { label: said.cloudy, points: pointsOf(rows, x, { index: 5, fromSi: temperature.fromSi }), stroke: 'solid', accent: true },
       ],
     });
   },

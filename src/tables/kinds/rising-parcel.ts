@@ -1,9 +1,10 @@
 /** A real parcel of air on its way up: clear below its cloud base, cloudy above; drawn beside the vessel's air. */
-import { cloudBase, cloudOnset, toCelsius, toKilopascal, type CloudOnset } from '../../physics/index.ts';
+import { cloudBase, cloudOnset, type CloudOnset } from '../../physics/index.ts';
 import { CURVE_TEXTS, MARKS } from '../../texts/index.ts';
 import { clear, cloudy, onset, parcelsAt, risingAir, stateAt } from '../air.ts';
 import { answered } from '../answered.ts';
 import type { State } from '../conditions.ts';
+import { axisUnit } from '../display.ts';
 import { columnOf, pointsOf, rowsOfQuantities, withPoints, type TableKind } from '../table-kind.ts';
 
 const columns = [
@@ -23,14 +24,13 @@ function dropsOf(state: State): number[] {
   return bend !== null && bend > 0 && bend < state.plannedDrop ? [...even, bend].sort((a, b) => a - b) : even;
 }
 
-type Point = readonly [celsius: number, kilopascal: number];
-const pointAt = ({ temperature, pressure }: CloudOnset): Point => [toCelsius(temperature), toKilopascal(pressure)];
+type Point = readonly [temperature: number, pressure: number];
 
-/** The point of an end state; none where the physics has no answer. */
-function pointsAt(compute: () => CloudOnset): Point[] {
+/** The end state; none where the physics has no answer. */
+function endOf(compute: () => CloudOnset): CloudOnset[] {
   let found: CloudOnset | undefined;
   answered(() => (found = compute()).temperature);
-  return found === undefined ? [] : [pointAt(found)];
+  return found === undefined ? [] : [found];
 }
 
 export const risingParcelTable: TableKind = {
@@ -45,11 +45,14 @@ export const risingParcelTable: TableKind = {
     answered(() => parcelsAt(stateAt(state, at), list, at.air).length); // one ascent for all; heights without an answer are told one by one
     return rowsOfQuantities('height', columns)(state, at, list);
   },
-  curve: (rows, id, language, kitState, at) => {
+  curve: (rows, id, style, kitState, at) => {
+    const { language } = style;
     const said = CURVE_TEXTS[language].risingParcel;
+    const [across, down] = [axisUnit('temperature', style), axisUnit('pressure', style)];
+    const pointsAt = (compute: () => CloudOnset): Point[] => endOf(compute).map(({ temperature, pressure }) => [across.fromSi(temperature), down.fromSi(pressure)]);
     const state = stateAt(kitState, at);
     const drops = dropsOf(state);
-    const parcel = pointsOf(rows, { index: 2, fromSi: toCelsius }, { index: 1, fromSi: toKilopascal });
+    const parcel = pointsOf(rows, { index: 2, fromSi: across.fromSi }, { index: 1, fromSi: down.fromSi });
     const vessel = drops.flatMap((drop) => pointsAt(() => cloudy(state, drop)));
     const within = (point: Point, way: readonly Point[]): boolean => way.some(([, p]) => p <= point[1]);
     const marked = (label: string, points: readonly Point[], way: readonly Point[]) =>
@@ -59,8 +62,8 @@ export const risingParcelTable: TableKind = {
       id: `${id}-curve`,
       title: said.title,
       description: said.description,
-      x: { label: said.x, unit: '°C' },
-      y: { label: said.y, unit: 'kPa', falls: true },
+      x: { label: said.x, unit: across.symbol },
+      y: { label: said.y, unit: down.symbol, falls: true },
       series: [
         { label: said.clear, points: drops.flatMap((drop) => pointsAt(() => clear(state, drop))), stroke: 'dashed', named: 'left' },
         { label: said.cloudy, points: vessel, stroke: 'solid', accent: true, named: 'right' },

@@ -1,11 +1,10 @@
 /** Stroke by stroke of the kit's own pump: pressure, air, thermometer and cloud. */
-import { toCelsius } from '../../physics/index.ts';
 import { CURVE_TEXTS, type LabelName } from '../../texts/index.ts';
 import { limitWithoutParticles, stateAt } from '../air.ts';
 import { answered } from '../answered.ts';
 import { depthAcross, isSeen, particlesOf } from '../cloud.ts';
 import type { State } from '../conditions.ts';
-import { UNITS_OF } from '../display.ts';
+import { axisUnit, UNITS_OF } from '../display.ts';
 import type { Parameters } from '../parameters.ts';
 import { share } from '../quantity-kind.ts';
 import type { Cell } from '../spread.ts';
@@ -74,17 +73,18 @@ export const strokes: TableKind = {
   defaultList: (state, at) => strokesListed(stateAt(state, at)),
   rows,
   varies: ['roomTemperature', 'startHumidity'],
-  curve: (rows, id, language) => {
-    const said = CURVE_TEXTS[language].strokes;
+  curve: (rows, id, style) => {
+    const said = CURVE_TEXTS[style.language].strokes;
+    const temperature = axisUnit('temperature', style);
     return withPoints({
       id: `${id}-curve`,
       title: said.title,
       description: said.description,
       x: { label: said.x, unit: 's' },
-      y: { label: said.y, unit: '°C' },
+      y: { label: said.y, unit: temperature.symbol },
       series: [
-        { label: said.air, points: pointsOf(rows, time, { index: 3, fromSi: toCelsius }), stroke: 'solid', accent: true },
-        { label: said.thermometer, points: pointsOf(rows, time, { index: 4, fromSi: toCelsius }), stroke: 'dashed' },
+        { label: said.air, points: pointsOf(rows, time, { index: 3, fromSi: temperature.fromSi }), stroke: 'solid', accent: true },
+        { label: said.thermometer, points: pointsOf(rows, time, { index: 4, fromSi: temperature.fromSi }), stroke: 'dashed' },
       ],
     });
   },
