@@ -86,6 +86,10 @@ describe('the set-up drawing', () => {
     expect(renderLiveSetup('s', certain, customary(STYLES.en))).toMatch(/rated from −?[\d.]+ inHg/);
   });
 
+  it('says how fine the gauge is in the unit that stands on it', () => {
+    expect(renderLiveSetup('s', certain, customary(STYLES.en))).toMatch(/gauge in kPa, read to [\d.]+ kPa/);
+  });
+
   it('is that of the vessel in the conditions', () => {
     const { vessel } = certain.apparatus;
     const sphere = renderLiveSetup('s', { ...certain, apparatus: { ...certain.apparatus, vessel: { ...vessel, shape: 'sphere', volume: 0.003 } } }, STYLES.en);
