@@ -8,6 +8,7 @@ import { ENGINE_VERSION } from '../physics/index.ts';
 import type { Book } from '../sheets/index.ts';
 import type { Folders } from './folders.ts';
 import { addPage, leanFonts, type Shown } from './lean-fonts.ts';
+import { addClasses, leanMath, withFormulaStyles } from './lean-math.ts';
 import { packKits, publish } from './offline-pack.ts';
 import { UsageError } from './run-command.ts';
 import { bundleScripts, bundleTeachersScripts, languagesOf } from './scripts.ts';
@@ -63,9 +64,10 @@ async function divide(made: string, pack: string): Promise<void> {
   }
 }
 
-/** Relative addresses in every page and stylesheet, fonts of what the pages show, and the mark. Returns the number of pages. */
+/** Relative addresses in every page and stylesheet, styles of formulas where there are some, fonts of what the pages show, and the mark. Returns the number of pages. */
 async function finish(folder: string): Promise<number> {
   let pages = 0;
+  const classes = new Set<string>();
   const shown: Shown = { characters: new Set(), formulas: new Set() };
   for (const entry of await readdir(folder, { recursive: true, withFileTypes: true })) {
     if (!entry.isFile() || !/\.(html|css)$/.test(entry.name)) continue;
@@ -73,11 +75,14 @@ async function finish(folder: string): Promise<number> {
     const depth = relative(folder, entry.parentPath).split(sep).filter(Boolean).length;
     // Thousands of files one after another: waiting for each would take longer than the work.
     const text = readFileSync(file, 'utf8');
-    writeFileSync(file, relativeAssets(text, depth));
-    if (!entry.name.endsWith('.html')) continue;
+    const isPage = entry.name.endsWith('.html');
+    writeFileSync(file, relativeAssets(isPage ? withFormulaStyles(text) : text, depth));
+    if (!isPage) continue;
     pages += 1;
     addPage(shown, text);
+    addClasses(classes, text);
   }
+  await leanMath(folder, ASSETS, classes);
   await leanFonts(folder, ASSETS, shown);
   await writeFile(join(folder, MARK), `${JSON.stringify({ madeBy: 'Lapsebook', engine: ENGINE_VERSION })}\n`);
   return pages;
