@@ -4,7 +4,7 @@ import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join, posix, relative, sep } from 'node:path';
 import { build } from 'esbuild';
 import { parse } from 'yaml';
-import { atomFeed, digestOf, KIT_LIST, kitArchive, licenseAddress, oneFile, publicSource, sitemapXml, webManifest, type ArchiveFile, type Digests, type Edition } from '../exports/index.ts';
+import { atomFeed, digestOf, KIT_LIST, kitArchive, licenseAddress, oneFile, publicSource, sitemapXml, webManifest, wholeText, type ArchiveFile, type Digests, type Edition, type Piece } from '../exports/index.ts';
 import { kitPath } from '../layouts/links.ts';
 import { permanentAddress } from '../layouts/print.ts';
 import type { Book, KitView } from '../sheets/index.ts';
@@ -25,7 +25,7 @@ export async function packKits(book: Book, packed: PackedFolder): Promise<void> 
   for (const kit of book.kits) {
     const place = join(packed.folder, kitPath(kit));
     const page = kitInOneFile(book, kit, packed, read);
-    await writeFile(join(place, `${kit.id}.html`), page);
+    await writeFile(join(place, `${kit.id}.html`), wholeText(page));
     await writeFile(join(place, `${kit.id}.zip`), kitArchive(await filesOfKit(book, kit, packed, page)));
   }
 }
@@ -57,7 +57,7 @@ function reader(folder: string): Reader {
   };
 }
 
-function kitInOneFile(book: Book, kit: KitView, { folder, teachers }: PackedFolder, read: Reader): string {
+function kitInOneFile(book: Book, kit: KitView, { folder, teachers }: PackedFolder, read: Reader): readonly Piece[] {
   const here = kitPath(kit, 'booklet');
   const { language } = kit;
   const frame = FRAME_TEXTS[language];
@@ -74,7 +74,7 @@ function kitInOneFile(book: Book, kit: KitView, { folder, teachers }: PackedFold
   });
 }
 
-async function filesOfKit(book: Book, kit: KitView, packed: PackedFolder, page: string): Promise<ArchiveFile[]> {
+async function filesOfKit(book: Book, kit: KitView, packed: PackedFolder, page: readonly Piece[]): Promise<ArchiveFile[]> {
   const place = join(packed.folder, kitPath(kit));
   const prints = (await readdir(place)).filter((name) => name.endsWith('.pdf'));
   const text = await sourcesOfKit(kit, packed, packed.teachers || book.answers === 'public');
@@ -135,22 +135,33 @@ const SHOWN = /\.(?:html|css|js|json|svg|png|jpe?g|webp|woff2|webmanifest)$/;
 /** What the site's own machinery or its makers need. */
 const NOT_KEPT = /^(?:build\.json$|service-worker\.js$|checks\/|contribute\/)/;
 
+const KIT_OF_PATH = /^kits\/([^/]*)/;
+
 async function editionOf(book: Book, folder: string): Promise<Edition> {
   const paths = (await filesBelow(folder)).filter((path) => SHOWN.test(path) && !NOT_KEPT.test(path));
   const kits: Record<string, string> = {};
+  const byKit = new Map<string | undefined, string[]>();
+  for (const path of paths) {
+    const kit = KIT_OF_PATH.exec(path)?.[1];
+    const own = byKit.get(kit);
+    if (own === undefined) byKit.set(kit, [path]);
+    else own.push(path);
+  }
   for (const kit of book.kits) {
     const place = kitPath(kit).slice(1);
-    const own = paths.filter((path) => path === `kits/${kit.id}/index.html` || path.startsWith(place) && path !== `${place}${kit.id}.html`);
+    const own = (byKit.get(kit.id) ?? []).filter((path) => path === `kits/${kit.id}/index.html` || path.startsWith(place) && path !== `${place}${kit.id}.html`);
     const list = `${JSON.stringify(await digestsOf(folder, own))}\n`;
     await writeFile(join(folder, place, KIT_LIST), list);
     kits[place] = await digestOf(new TextEncoder().encode(list));
   }
-  const shell = await digestsOf(folder, paths.filter((path) => !path.startsWith('kits/')));
+  const shell = await digestsOf(folder, byKit.get(undefined) ?? []);
   return { digest: await digestOf(new TextEncoder().encode(JSON.stringify({ shell, kits }))), shell, kits };
 }
 
 async function digestsOf(folder: string, paths: readonly string[]): Promise<Digests> {
-  const entries = await Promise.all(paths.map(async (path) => [path, await digestOf(await readFile(join(folder, path)))] as const));
+  const entries: [string, string][] = [];
+  // Thousands of files: waiting for each would take longer than the work.
+  for (const path of paths) entries.push([path, await digestOf(readFileSync(join(folder, path)))]);
   return Object.fromEntries(entries);
 }
 

@@ -17,16 +17,24 @@ export const EDITIONS = [undefined, 'teachers'] as const;
 
 export type Edition = (typeof EDITIONS)[number];
 
+const editionsOf = new Map<string, readonly KitView[]>();
+for (const kit of book.kits) editionsOf.set(kit.id, [...(editionsOf.get(kit.id) ?? []), kit]);
+
 /** The kits one to a title, drafts and editions together, in the order of the book. */
-export const titles = (): readonly { readonly id: string; readonly title: string; readonly kits: readonly KitView[] }[] => {
-  const grouped = new Map<string, KitView[]>();
-  for (const kit of book.kits) grouped.set(kit.id, [...(grouped.get(kit.id) ?? []), kit]);
-  return [...grouped].map(([id, kits]) => ({ id, title: kits[0]?.title ?? id, kits }));
-};
+export const TITLES: readonly { readonly id: string; readonly title: string; readonly kits: readonly KitView[] }[] =
+  [...editionsOf].map(([id, kits]) => ({ id, title: kits[0]?.title ?? id, kits }));
+
+/** Titles by the kit that they translate: asked for on every page of every kit. */
+const translations = new Map<string, (typeof TITLES)[number][]>();
+for (const title of TITLES) {
+  for (const original of new Set(title.kits.map(({ translationOf }) => translationOf))) {
+    if (original !== undefined) translations.set(original, [...(translations.get(original) ?? []), title]);
+  }
+}
 
 /** Among the editions of a kit the one that goes with another kit's: its draft with a draft, else its newest, which is its last. */
 const matching = (id: string, { draft }: KitView): KitView | undefined => {
-  const editions = book.kits.filter((kit) => kit.id === id);
+  const editions = editionsOf.get(id) ?? [];
   return editions.find((kit) => kit.draft === draft) ?? editions.at(-1);
 };
 
@@ -35,7 +43,7 @@ export const originalOf = (kit: KitView): KitView | undefined => (kit.translatio
 
 /** The kits that translate a kit. */
 export const translationsOf = (kit: KitView): readonly KitView[] =>
-  titles().flatMap(({ id, kits }) => (kits.some(({ translationOf }) => translationOf === kit.id) ? (matching(id, kit) ?? []) : []));
+  (translations.get(kit.id) ?? []).flatMap(({ id }) => matching(id, kit) ?? []);
 
 /** The same kit in the other languages that it is there in. */
 export const inOtherLanguages = (kit: KitView): readonly KitView[] => {
