@@ -1,5 +1,5 @@
 /** Names given twice, in one file or over several. */
-import { findingAt, START, type Finding } from './findings.ts';
+import { findingAt, type Finding } from './findings.ts';
 import type { LoadedFile } from './load.ts';
 import type { KitMeta, Source, Standards } from './schemas/index.ts';
 
@@ -14,7 +14,7 @@ export function duplicates(file: LoadedFile): Finding[] {
       names.indexOf(name) === i
         ? []
         : [
-            findingAt(file.file, file.yaml?.locate(path(i)) ?? START, {
+            findingAt(file.file, file.locate(path(i)), {
               code,
               what: `\`${name}\` stands here a second time`,
               instead: code === 'duplicate-name' ? 'give one of them another name' : 'remove one of the two',
@@ -47,14 +47,14 @@ export function duplicates(file: LoadedFile): Finding[] {
 export function duplicateCodes(files: readonly LoadedFile[]): Finding[] {
   const first = new Map<string, string>();
   const findings: Finding[] = [];
-  for (const { kind, data, file, yaml } of files) {
+  for (const { kind, data, file, locate } of files) {
     if (kind !== 'standards' || data === undefined) continue;
     for (const [i, { code }] of (data as Standards).statements.entries()) {
       const other = first.get(code);
       if (other === undefined) first.set(code, file);
       else
         findings.push(
-          findingAt(file, yaml?.locate(['statements', i, 'code']) ?? START, {
+          findingAt(file, locate(['statements', i, 'code']), {
             code: 'duplicate-name',
             what: `the code \`${code}\` is also in ${other}`,
             instead: 'write the framework before one of the codes',

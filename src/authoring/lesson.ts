@@ -79,10 +79,10 @@ const WITH_FRONT_MATTER: readonly SheetKind[] = ['question', 'hazard', 'misconce
  * @param kind of text, which decides whether there is front matter and which components may stand in it
  */
 export function parseLesson(text: string, file: string, kind: SheetKind, vocabulary: Vocabulary): LessonResult {
-  const { frontMatter: fields, body, problems } = partFrontMatter(text);
+  const { body, problems } = partFrontMatter(text);
   const source = lessonSource(file, body);
   for (const { place, problem } of problems) source.report(place, problem);
-  const frontMatter = fields === undefined ? undefined : readYaml(fields, file, 2);
+  const frontMatter = readFrontMatter(text, file);
   if (problems.length === 0) checkFrontMatter(source, kind, frontMatter);
 
   const parts = { components: [] as PlacedComponent[], headings: [] as PlacedHeading[], references: [] as PlacedReference[] };
@@ -101,8 +101,14 @@ export function parseLesson(text: string, file: string, kind: SheetKind, vocabul
   // Where a tag was unreadable, what it would have enclosed or stood in is not known.
   const certain = source.findings.filter(({ code }) => whole || !ABOUT_PLACE.includes(code));
   const findings = sortFindings([...certain, ...(frontMatter?.findings ?? [])]);
-  const lesson = tree === undefined || source.findings.length > 0 ? undefined : { file, kind, tree, ...parts };
+  const lesson = tree === undefined || source.findings.length > 0 ? undefined : { file, kind, tree: withoutPlaces(tree), ...parts };
   return { lesson, references: parts.references, typed: source.typed, frontMatter, findings };
+}
+
+/** The fields above a lesson's text, undefined where there are none. */
+export function readFrontMatter(text: string, file: string): YamlSource | undefined {
+  const { frontMatter } = partFrontMatter(text);
+  return frontMatter === undefined ? undefined : readYaml(frontMatter, file, 2);
 }
 
 function checkFrontMatter(source: LessonSource, kind: SheetKind, frontMatter: YamlSource | undefined): void {
@@ -151,6 +157,13 @@ function walk(
   if (!isParent(node) || ancestors.length >= DEEPEST) return;
   const inside = [...ancestors, node];
   for (const child of node.children) walk(child, inside, visit);
+}
+
+/** Places are for findings, and there are none; they would be most of a tree. */
+function withoutPlaces<N extends LessonNode>(node: N): N {
+  node.position = undefined;
+  if (isParent(node)) for (const child of node.children) withoutPlaces(child);
+  return node;
 }
 
 interface Parts {

@@ -5,12 +5,12 @@ import { findingAt, sortFindings, START, type Finding } from './findings.ts';
 import { readFolder, type ContentFile, type Folder } from './folder.ts';
 import { hiddenCharacters } from './hidden.ts';
 import { groupByKit } from './kit-files.ts';
-import { parseLesson, type Lesson, type LessonResult } from './lesson.ts';
+import { parseLesson, readFrontMatter, type Lesson, type LessonResult } from './lesson.ts';
 import { proposeValues } from './propose.ts';
 import { readReadings, type RecordedReading } from './readings.ts';
 import { REQUIRED, REQUIRED_IN_KIT } from './plan.ts';
 import { checkReferences } from './references.ts';
-import { checkData } from './schema.ts';
+import { checkData, type LocateField } from './schema.ts';
 import { schemasOf, type KitMeta, type Site, type Source } from './schemas/index.ts';
 import { SHEET_KINDS, type SheetKind, type Vocabulary } from './vocabulary.ts';
 import { readYaml, type YamlSource } from './yaml.ts';
@@ -22,13 +22,18 @@ export interface Loaded {
   readonly findings: readonly Finding[];
 }
 
-/** One file, parsed and checked. */
-export interface LoadedFile extends ContentFile {
-  readonly yaml: YamlSource | undefined;
-  readonly text: string | undefined;
+/** What one file says, read and checked by itself: plain data. */
+export interface ReadFile {
   /** of the kind's schema; undefined if wrong or of a kind without fields */
   readonly data: unknown;
-  readonly lesson: LessonResult | undefined;
+  readonly lesson: Omit<LessonResult, 'frontMatter'> | undefined;
+  readonly findings: readonly Finding[];
+}
+
+/** One file, and what it says. */
+export interface LoadedFile extends ContentFile, ReadFile {
+  /** where a field stands */
+  readonly locate: LocateField;
 }
 
 /**
@@ -40,11 +45,13 @@ export async function loadContent(directory: string, vocabulary: Vocabulary): Pr
   return loadFolder(await readFolder(directory), vocabulary);
 }
 
-/** Checks a folder that was read, and assembles it: pure. */
-export function loadFolder(folder: Folder, vocabulary: Vocabulary): Loaded {
-  const findings = [...folder.findings, ...folder.files.flatMap(({ file, text }) => hiddenCharacters(file, text ?? ''))];
-  const schemaOf: Schemas = schemasOf(vocabulary);
-  const files = folder.files.map((file) => loadFile(file, vocabulary, schemaOf, findings));
+/**
+ * Checks a folder's files together, and assembles it: pure.
+ * @param read what each file says by itself, in the order of the files
+ */
+export function loadFolder(folder: Folder, vocabulary: Vocabulary, read = readFiles(folder.files, vocabulary)): Loaded {
+  const files = folder.files.map((file, i): LoadedFile => ({ ...file, ...read[i]!, locate: placesIn(file) }));
+  const findings = [...folder.findings, ...files.flatMap(({ file, text }) => hiddenCharacters(file, text ?? '')), ...files.flatMap((file) => file.findings)];
   findings.push(...missingFiles(folder.root, files));
   findings.push(...checkReferences(folder.root, files, findings.length === 0));
   const content = findings.length === 0 ? assemble(folder.root, files) : undefined;
@@ -53,22 +60,43 @@ export function loadFolder(folder: Folder, vocabulary: Vocabulary): Loaded {
 
 type Schemas = Readonly<Partial<Record<ContentFile['kind'], z.ZodType>>>;
 
-function loadFile(file: ContentFile, vocabulary: Vocabulary, schemaOf: Schemas, findings: Finding[]): LoadedFile {
-  const { text, kind } = file;
-  if (text === undefined || kind === 'picture') return { ...file, yaml: undefined, data: undefined, lesson: undefined };
+/** Reads and checks each file by itself: pure. */
+export function readFiles(files: readonly ContentFile[], vocabulary: Vocabulary): ReadFile[] {
+  const schemaOf: Schemas = schemasOf(vocabulary);
+  return files.map((file) => readOne(file, vocabulary, schemaOf[file.kind]));
+}
+
+const NOTHING: ReadFile = { data: undefined, lesson: undefined, findings: [] };
+
+function readOne({ text, kind, file }: ContentFile, vocabulary: Vocabulary, schema: z.ZodType | undefined): ReadFile {
+  if (text === undefined || kind === 'picture') return NOTHING;
   if (kind === 'readings') {
-    const read = readReadings(text, file.file);
-    findings.push(...read.findings);
-    return { ...file, yaml: undefined, data: read.readings, lesson: undefined };
+    const { readings, findings } = readReadings(text, file);
+    return { ...NOTHING, data: readings, findings };
   }
-  const lesson = isSheetKind(kind) ? parseLesson(text, file.file, kind, vocabulary) : undefined;
-  const yaml = lesson === undefined ? readYaml(text, file.file) : lesson.frontMatter;
-  findings.push(...(lesson?.findings ?? yaml?.findings ?? []));
-  const schema = schemaOf[kind];
-  if (schema === undefined || yaml?.data === undefined) return { ...file, yaml, data: undefined, lesson };
-  const checked = checkData(schema, yaml.data, file.file, yaml.locate);
-  findings.push(...checked.findings);
-  return { ...file, yaml, data: checked.data, lesson };
+  if (isSheetKind(kind)) {
+    const { frontMatter, ...lesson } = parseLesson(text, file, kind, vocabulary);
+    return withData({ ...NOTHING, lesson, findings: lesson.findings }, frontMatter, schema);
+  }
+  const yaml = readYaml(text, file);
+  return withData({ ...NOTHING, findings: yaml.findings }, yaml, schema);
+}
+
+function withData(read: ReadFile, yaml: YamlSource | undefined, schema: z.ZodType | undefined): ReadFile {
+  if (schema === undefined || yaml?.data === undefined) return read;
+  const { data, findings } = checkData(schema, yaml.data, yaml.file, yaml.locate);
+  return { ...read, data, findings: [...read.findings, ...findings] };
+}
+
+/** Places of a file's fields. Only findings have a place, so that the file is read for it when the first is asked for. */
+function placesIn({ text = '', kind, file }: ContentFile): LocateField {
+  let yaml: YamlSource | undefined;
+  return (path, part) => (yaml ??= fieldsOf(text, file, kind))?.locate(path, part) ?? START;
+}
+
+function fieldsOf(text: string, file: string, kind: ContentFile['kind']): YamlSource | undefined {
+  if (kind === 'readings' || kind === 'picture') return undefined;
+  return isSheetKind(kind) ? readFrontMatter(text, file) : readYaml(text, file);
 }
 
 function isSheetKind(kind: string): kind is SheetKind {
@@ -102,7 +130,7 @@ function assemble(root: string, files: readonly LoadedFile[]): Content {
     readings: new Map(of('readings', kit).map(({ name, data }) => [name, data as readonly RecordedReading[]])),
     pictures: of('picture', kit).map(({ file }) => file.slice(file.lastIndexOf('/') + 1)),
   });
-  const places = new Map(files.map(({ file, yaml }) => [file, yaml]));
+  const places = new Map(files.map(({ file, locate }) => [file, locate]));
   return {
     root,
     site: of('site')[0]?.data as Site,
@@ -114,7 +142,7 @@ function assemble(root: string, files: readonly LoadedFile[]): Content {
     standards: named('standards'),
     sources: new Map((of('sources')[0]?.data as Source[]).map((source) => [source.id, source])),
     kits: new Map(of('kit').map((file) => [file.kit ?? '', kitOf(file)])),
-    locate: (file, path, part) => places.get(file)?.locate(path, part) ?? START,
+    locate: (file, path, part) => places.get(file)?.(path, part) ?? START,
   };
 }
 

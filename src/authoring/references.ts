@@ -2,7 +2,7 @@
 import type { ReferenceKind } from './fields.ts';
 import { cycles } from './cycles.ts';
 import { duplicateCodes, duplicates } from './duplicates.ts';
-import { findingAt, START, type Finding, type Place } from './findings.ts';
+import { findingAt, type Finding, type Place } from './findings.ts';
 import { groupByKit } from './kit-files.ts';
 import type { LoadedFile } from './load.ts';
 import { proposeName } from './names.ts';
@@ -16,7 +16,7 @@ interface Use {
   readonly name: string;
   readonly file: string;
   readonly kit: string | undefined;
-  readonly place: Place;
+  readonly place: () => Place;
 }
 
 /**
@@ -30,7 +30,7 @@ export function checkReferences(root: string, files: readonly LoadedFile[], comp
     const choices = names(use.to, use.kit);
     if (choices === undefined || choices.has(use.name)) return [];
     return [
-      findingAt(use.file, use.place, {
+      findingAt(use.file, use.place(), {
         code: 'unknown-reference',
         what: `there is no ${IN_WORDS[use.to]} \`${use.name}\``,
         instead: proposeName(use.name, choices, `add it: ${WHERE[use.to]}`),
@@ -98,12 +98,12 @@ function namesOf(files: readonly LoadedFile[]): Names {
 const OF_KITS: readonly ReferenceKind[] = ['question', 'picture', 'objective'];
 
 function usesOf(file: LoadedFile): Use[] {
-  const use = (to: ReferenceKind, name: string, place: Place): Use => ({ to, name, place, file: file.file, kit: file.kit });
+  const use = (to: ReferenceKind, name: string, place: () => Place): Use => ({ to, name, place, file: file.file, kit: file.kit });
   const field = (to: ReferenceKind, name: string | undefined, ...path: PropertyKey[]): Use[] =>
-    name === undefined ? [] : [use(to, name, file.yaml?.locate(path) ?? START)];
+    name === undefined ? [] : [use(to, name, () => file.locate(path))];
   const fields = (to: ReferenceKind, all: readonly string[] | undefined, key: string): Use[] =>
     (all ?? []).flatMap((name, i) => field(to, name, key, i));
-  const inText = (file.lesson?.references ?? []).map(({ to, name, position }) => use(to, name, position));
+  const inText = (file.lesson?.references ?? []).map(({ to, name, position }) => use(to, name, () => position));
   if (file.data === undefined) return inText;
   switch (file.kind) {
     case 'site':
@@ -142,12 +142,11 @@ function usesOf(file: LoadedFile): Use[] {
 /** Numbers with units in the fields of a question, where they would be neither computed nor stated. */
 function typedInQuestion(file: LoadedFile): Finding[] {
   if (file.kind !== 'question' || file.data === undefined) return [];
-  const at = (path: readonly PropertyKey[]): Place => file.yaml?.locate(path) ?? START;
   return textsOf(file.data as QuestionMeta).flatMap(({ text, path }) =>
     typedQuantities(text).map((typed) =>
       findingAt(
         file.file,
-        at(path),
+        file.locate(path),
         typedProblem(typed.text, 'write it as `value:` with the name of what is computed, or say it without the number'),
       ),
     ),
@@ -168,12 +167,12 @@ function neverCited(files: readonly LoadedFile[], uses: readonly Use[]): Finding
   const cited = new Set(uses.filter(({ to }) => to === 'source').map(({ name }) => name));
   return files
     .filter(({ kind }) => kind === 'sources')
-    .flatMap(({ file, data, yaml }) =>
+    .flatMap(({ file, data, locate }) =>
       (data as Source[]).flatMap(({ id }, i) =>
         cited.has(id)
           ? []
           : [
-              findingAt(file, yaml?.locate([i, 'id']) ?? START, {
+              findingAt(file, locate([i, 'id']), {
                 code: 'source-never-cited',
                 what: `nothing cites \`${id}\``,
                 instead: `cite it with \`<Source id="${id}"/>\` or remove it`,

@@ -1,5 +1,5 @@
 /** Kits that say another kit in another language: one original, and at most one kit for each other language. */
-import { findingAt, START, type Finding } from './findings.ts';
+import { findingAt, type Finding } from './findings.ts';
 import type { LoadedFile } from './load.ts';
 import type { KitMeta, Site } from './schemas/index.ts';
 
@@ -14,7 +14,7 @@ export function translations(files: readonly LoadedFile[]): Finding[] {
     const { translationOf } = metaOf(file);
     const original = translationOf === undefined ? undefined : kits.get(translationOf);
     if (original === undefined) return [];
-    const place = file.yaml?.locate(['translationOf']) ?? START;
+    const place = file.locate(['translationOf']);
     const first = metaOf(original).translationOf;
     if (first !== undefined || original === file) {
       const what = original === file ? 'this kit is no translation of itself' : `\`${translationOf}\` is itself a translation, of \`${first}\``;
