@@ -86,7 +86,7 @@ export function parseLesson(text: string, file: string, kind: SheetKind, vocabul
   if (problems.length === 0) checkFrontMatter(source, kind, frontMatter);
 
   const parts = { components: [] as PlacedComponent[], headings: [] as PlacedHeading[], references: [] as PlacedReference[] };
-  const { tree, whole } = treeOf(source);
+  const { tree, whole } = treeOf(source, text.length);
   if (tree !== undefined) {
     arrange(tree, vocabulary);
     walk(tree, [], (node, ancestors) => {
@@ -127,10 +127,13 @@ function checkFrontMatter(source: LessonSource, kind: SheetKind, frontMatter: Ya
     });
 }
 
-/** The tree, and whether all of the text is in it. */
-function treeOf(source: LessonSource): { readonly tree: Root | undefined; readonly whole: boolean } {
+/**
+ * The tree, and whether all of the text is in it.
+ * @param length of the text with its front matter
+ */
+function treeOf(source: LessonSource, length: number): { readonly tree: Root | undefined; readonly whole: boolean } {
   const { text } = source;
-  if (text.length > LONGEST_LESSON) {
+  if (length > LONGEST_LESSON) {
     source.report(START, {
       code: 'file-too-large',
       what: `the text is longer than ${LONGEST_LESSON / 1024} kB`,

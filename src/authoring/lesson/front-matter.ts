@@ -5,7 +5,7 @@ import type { Place, Problem } from '../findings.ts';
 export interface PartedText {
   /** the lines between the two `---`, undefined where there are none */
   readonly frontMatter: string | undefined;
-  /** the whole text with the front matter blanked out, so that places stay true */
+  /** the whole text, of the front matter its line ends alone, so that places stay true */
   readonly body: string;
   readonly problems: readonly { readonly place: Place; readonly problem: Problem }[];
 }
@@ -31,7 +31,7 @@ export function partFrontMatter(text: string): PartedText {
   }
   const start = opened[0].length;
   const end = start + closed.index + closed[0].length;
-  const blank = text.slice(0, end).replace(/[^\r\n]/g, ' ');
+  const blank = text.slice(0, end).replace(/[^\r\n]/g, '');
   return { frontMatter: text.slice(start, start + closed.index), body: blank + text.slice(end), problems: [] };
 }
 
