@@ -30,13 +30,16 @@ const AT_HAND = 2;
  * @param isLarge whether the work takes so much longer than a thread's start, a second, that more are done sooner
  */
 export async function withCrew<R>(isLarge: boolean, use: (crew: Crew) => Promise<R>): Promise<R> {
-  const helpers = Array.from({ length: isLarge ? availableParallelism() - 1 : 0 }, hire);
+  const helpers = Array.from({ length: isLarge && mayHire() ? availableParallelism() - 1 : 0 }, hire);
   try {
     return await use({ parts: 1 + helpers.length * PARTS_OF_A_THREAD, work: (task, parts) => shareOut(helpers, task, parts) });
   } finally {
     await Promise.all(helpers.map(({ dismiss }) => dismiss()));
   }
 }
+
+/** A Node that is confined by its permissions may start no thread. */
+const mayHire = (): boolean => process.permission?.has('worker') ?? true;
 
 interface Helper {
   readonly ask: <T extends TaskName>(task: T, given: Given<T>) => Promise<Result<T>>;

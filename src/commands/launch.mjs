@@ -38,7 +38,8 @@ const root = resolve(dirname(fileURLToPath(import.meta.url)), '..', '..');
 const [command, ...rest] = process.argv.slice(2);
 const script = { test: 'tests/run.ts', bench: 'tests/bench/run.ts' }[command] ?? `src/commands/${command}.ts`;
 const node = findNode();
-const child = spawn(node.path, [...node.flags, resolve(root, script), ...rest], {
+// A larger nursery for new objects, 16 MB as it is by itself, gains no time here and costs 120 MB.
+const child = spawn(node.path, [...node.flags, '--max-semi-space-size=8', resolve(root, script), ...rest], {
   stdio: 'inherit',
   // What is read and translated once is kept: starting takes half the time.
   env: { NODE_COMPILE_CACHE: resolve(root, 'node_modules', '.cache', 'compiled'), ...process.env, PATH: `${dirname(node.path)}${delimiter}${process.env.PATH ?? ''}`, ASTRO_TELEMETRY_DISABLED: '1' },
