@@ -25,14 +25,12 @@ const rowPath = (row: readonly boolean[], y: number): string => {
  * @throws RangeError where the address is longer than a code can hold (2,331 bytes)
  */
 export const printedCode = (address: string, language: Language): string => {
-  const key = `${language} ${address}`;
-  const found = drawn.get(key) ?? draw(address, language);
-  drawn.set(key, found);
-  return found;
+  if (last?.address !== address || last.language !== language) last = { address, language, code: draw(address, language) };
+  return last.code;
 };
 
-/** Both editions of a sheet print one address, and choosing among the masks of a code takes longer than the rest of the page. */
-const drawn = new Map<string, string>();
+/** Both editions of a sheet are made one after the other and print one address, and choosing among the masks of a code takes longer than the rest of the page. */
+let last: { readonly address: string; readonly language: Language; readonly code: string } | undefined;
 
 const draw = (address: string, language: Language): string => {
   const { data, size } = encode(address, { ecc: 'M', boostEcc: false, border: 0 });

@@ -6,6 +6,7 @@ import type { Book, KitView } from './book.ts';
 import { SITE_SOURCE_LIST, type Place } from './kit-scene.ts';
 import { hazardView, kitView, languageOf, placeOf } from './kit-view.ts';
 import { MathStyles, stylesheetOf } from './math.ts';
+import { packed } from './packed.ts';
 import { sourceView } from './reference.ts';
 import { roomView } from './room-view.ts';
 
@@ -33,7 +34,7 @@ export function compileKits(content: Content): CompiledKits {
 export function compileBook(content: Content, compiled: readonly CompiledKits[] = [compileKits(content)]): Book {
   const math = new MathStyles();
   const { school, address, language, license, answers } = content.site;
-  const kits = compiled.flatMap((part) => part.kits);
+  const kits = compiled.flatMap((part) => part.kits.map((kit) => packed(kit)));
   return {
     school, address, language, license, answers, kits,
     hazards: siteHazards(content, math),
