@@ -1,6 +1,6 @@
 /** How long checking and building take: of one kit, of a thousand sheets, beside Astro alone, and as content grows. */
-import { rm } from 'node:fs/promises';
-import { join } from 'node:path';
+import { readdir, rm } from 'node:fs/promises';
+import { basename, join } from 'node:path';
 import { exclusively } from '../support/exclusive.ts';
 import { newFolder, removeFolder } from '../support/folders.ts';
 import { ROOT } from '../support/root.ts';
@@ -17,7 +17,7 @@ const RUNS_OF_MANY = 2;
 
 export const authoring: BenchSection = {
   name: 'authoring',
-  title: `Checking and building generated lessons: the least of ${RUNS_OF_ONE} runs of one kit and of ${RUNS_OF_MANY} of more. LAPSEBOOK_BENCH_LARGE=1 adds 3,000 sheets.`,
+  title: `Checking and building generated lessons: the least of ${RUNS_OF_ONE} runs of one kit and of ${RUNS_OF_MANY} of more. A kit is ${SHEETS_PER_KIT} sheets of text, and its pages are many more: in the public site and the teachers’ folder its own, each sheet, numbers, questions, safety, board, readings and booklet; so that a page is compared beside a sheet. LAPSEBOOK_BENCH_LARGE=1 adds 3,000 sheets.`,
   head: ['whole command', 'time', 'processor', 'memory', 'target'],
   measure: async (progress) => {
     const place = newFolder();
@@ -51,10 +51,10 @@ async function checks(place: string, progress: Progress): Promise<BenchRow[]> {
 }
 
 async function builds(place: string, progress: Progress): Promise<BenchRow[]> {
-  const one = await buildOf(place, SHEETS_PER_KIT, progress);
-  const costs: { readonly sheets: number; readonly cost: Cost }[] = [];
-  for (const sheets of SIZES) costs.push({ sheets, cost: await buildOf(place, sheets, progress) });
-  const many = costs.find(({ sheets }) => sheets === MANY)!.cost;
+  const { cost: one } = await buildOf(place, SHEETS_PER_KIT, progress);
+  const costs: Built[] = [];
+  for (const sheets of SIZES) costs.push(await buildOf(place, sheets, progress));
+  const { cost: many, pages } = costs.find(({ sheets }) => sheets === MANY)!;
   const bare = await bareBuild(place, progress);
   const first = costs[0]!;
   return [
@@ -62,17 +62,31 @@ async function builds(place: string, progress: Progress): Promise<BenchRow[]> {
     ...costs.map(({ sheets, cost }) => row(`build of ${counted(sheets)} sheets`, cost, sheets === MANY ? 'memory under 1 GB' : '')),
     row(`Astro alone, ${counted(MANY)} plain pages`, bare, ''),
     [`build against Astro alone, ${counted(MANY)} sheets`, ratio(many.time, bare.time), ratio(many.processor, bare.processor), ratio(many.memory, bare.memory), 'time at most 2.5 times'],
+    perPage(`each of the ${counted(pages)} pages of ${counted(MANY)} sheets`, many, pages),
+    perPage(`each of the ${counted(MANY)} pages of Astro alone`, bare, MANY),
+    [`a page against one of Astro alone, ${counted(MANY)} sheets`, ratio(many.time / pages, bare.time / MANY), ratio(many.processor / pages, bare.processor / MANY), '', ''],
     ...costs.map(({ sheets, cost }) => perSheet(sheets, cost, one, sheets === first.sheets ? '' : `not above that of ${first.sheets}`)),
   ];
 }
 
-async function buildOf(place: string, sheets: number, progress: Progress): Promise<Cost> {
+interface Built {
+  readonly sheets: number;
+  /** Written into both folders. */
+  readonly pages: number;
+  readonly cost: Cost;
+}
+
+async function buildOf(place: string, sheets: number, progress: Progress): Promise<Built> {
   progress(`building ${sheets} sheets`);
   const folder = await content(place, sheets);
   const site = join(place, `site-${sheets}`);
   const cost = await leastCost(sheets > MANY ? 1 : RUNS_OF_MANY, () => exclusively(() => command('build', folder, site)));
-  for (const made of [site, `${site}-teachers`]) await rm(made, { recursive: true });
-  return cost;
+  let pages = 0;
+  for (const made of [site, `${site}-teachers`]) {
+    pages += (await readdir(made, { recursive: true })).filter((path) => basename(path) === 'index.html').length;
+    await rm(made, { recursive: true });
+  }
+  return { sheets, pages, cost };
 }
 
 async function bareBuild(place: string, progress: Progress): Promise<Cost> {
@@ -90,6 +104,10 @@ const perSheet = (sheets: number, cost: Cost, one: Cost, target: string): BenchR
   const each = (of: keyof Cost): number => (cost[of] - one[of]) / (sheets - SHEETS_PER_KIT);
   return [`each sheet of ${counted(sheets)}, beyond the first kit`, `${(1000 * each('time')).toFixed(1)} ms`, `${(1000 * each('processor')).toFixed(1)} ms`, `${(each('memory') / 1e6).toFixed(2)} MB`, target];
 };
+
+/** What a page costs, of all that the command takes. */
+const perPage = (what: string, { time, processor }: Cost, pages: number): BenchRow =>
+  [what, `${((1000 * time) / pages).toFixed(1)} ms`, `${((1000 * processor) / pages).toFixed(1)} ms`, '', ''];
 
 const row = (what: string, { time, processor, memory }: Cost, target: string): BenchRow =>
   [what, `${time.toFixed(2)} s`, `${processor.toFixed(2)} s`, `${Math.round(memory / 1e6)} MB`, target];
