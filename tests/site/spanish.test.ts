@@ -177,7 +177,7 @@ describe('in a browser', () => {
       await page.goto(address(`${SPANISH}readings/index.html`), { waitUntil: 'load' });
       await page.fill('#readings-text', 'tiempo (s);manómetro (kPa);termómetro (°C)\n0;0;20,0\n5;−4,5;x');
       await page.locator('[data-part="compare"]').click();
-      expect(await page.locator('[data-part="problems"]').innerText()).toContain('Línea 3: x no es un número; escriba un número en °C sin la unidad');
+      expect(await page.locator('[data-part="problems"]').innerText()).toContain('Línea 3, columna 3: x no es un número; escriba un número en °C sin la unidad');
       await page.fill('#readings-text', 'tiempo (s);manómetro (kPa);termómetro (°C)\n0;0;20,0\n5;−4,5;19,8\n10;−9,0;19,5');
       await page.locator('[data-part="compare"]').click();
       await expect.poll(() => page.locator('[data-part="status"]').innerText()).toContain('3 lecturas comparadas');
