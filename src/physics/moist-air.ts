@@ -50,7 +50,12 @@ export function saturationPressureInAir(temperature: Kelvin, pressure: Pascal): 
 
 /** Mixing ratio of air saturated over plane liquid water; at most that of half vapor. */
 export function saturationMixingRatio(temperature: Kelvin, pressure: Pascal): Ratio {
-  const e = Math.min(saturationPressureInAir(temperature, pressure), pressure / 2);
+  return mixingRatioOf(saturationPressureInAir(temperature, pressure), pressure);
+}
+
+/** Mixing ratio of air whose vapor has a given pressure, Pa; at most that of half vapor. */
+export function mixingRatioOf(vaporPressure: Pascal, pressure: Pascal): Ratio {
+  const e = Math.min(vaporPressure, pressure / 2);
   return (MOLAR_MASS_RATIO * e) / (pressure - e);
 }
 

@@ -75,7 +75,7 @@ export interface RunInput {
   readonly duration?: Second;
   /** Between the points of the series, s, above 0; 1/200 of the run, at most 1 s, unless given */
   readonly interval?: Second;
-  /** Largest error of one step of the computation, K, 10⁻⁹ to 0.01; 2·10⁻⁸ without particles and 10⁻⁴ with them unless given */
+  /** Largest error of one step of the computation, K, 10⁻⁹ to 0.01; 2·10⁻⁷ without particles and 10⁻⁴ with them unless given */
   readonly accuracy?: KelvinDifference;
   /** Short for `vessel.wallTimeConstant` */
   readonly wallTimeConstant?: Second;

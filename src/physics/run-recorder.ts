@@ -61,7 +61,7 @@ export interface RunRecorder {
 }
 
 // Largest error of a step. Without droplets the equations are smooth and the digits cost little.
-const CLEAR_ACCURACY: KelvinDifference = 2e-8;
+const CLEAR_ACCURACY: KelvinDifference = 2e-7;
 const CLOUDY_ACCURACY: KelvinDifference = 1e-4;
 /** Of the logarithm of the droplets' radius, of the particles' number, and of the room's particles that come in. */
 const RADIUS_ACCURACY: Ratio = 3e-4;

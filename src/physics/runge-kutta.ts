@@ -95,6 +95,7 @@ export function stiffIntegrator(system: StiffSystem): Integrator {
 
   /** One step of length h from the linearized point; returns the error over the tolerance. */
   const attempt = (time: number, state: Float64Array, h: number): number => {
+    const perTime = 1 / h;
     for (let i = 0; i < n * n; i++) matrix[i] = -jacobian[i]!;
     for (let i = 0; i < n; i++) matrix[i * n + i]! += 1 / (h * GAMMA);
     if (!invert(matrix, n, inverse)) return Infinity;
@@ -111,7 +112,7 @@ export function stiffIntegrator(system: StiffSystem): Integrator {
       else derivative(time + NODES[s]! * h, trial, stage);
       for (let i = 0; i < n; i++) {
         let right = stage[i]! + h * TIME_WEIGHTS[s]! * timeSlope[i]!;
-        for (let k = 0; k < s; k++) right += (couplings[k]! / h) * stages[k]![i]!;
+        for (let k = 0; k < s; k++) right += couplings[k]! * perTime * stages[k]![i]!;
         shifted[i] = right;
       }
       for (let i = 0; i < n; i++) {

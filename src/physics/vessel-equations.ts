@@ -12,8 +12,8 @@ import {
 } from './constants.ts';
 import { exp } from './elementary.ts';
 import { dropletOf, type DropletLaw } from './run-droplets.ts';
-import { saturationMixingRatio, saturationRatioOf } from './moist-air.ts';
-import { latentHeatOfVaporization } from './saturation.ts';
+import { mixingRatioOf, saturationRatioOf } from './moist-air.ts';
+import { enhancementFactor, latentHeatOfVaporization, saturationVaporPressure } from './saturation.ts';
 import type { Derivative } from './runge-kutta.ts';
 import type { Kelvin, Meter, Pascal, Ratio, Second } from './units.ts';
 
@@ -126,6 +126,8 @@ export function vesselDerivative(vessel: VesselConstants, action: Action): Deriv
   const { pressureRate, pump, volumeRate } = action;
   const isIsothermal = vessel.wallTimeConstant === 0;
   const isWet = Number.isFinite(vessel.vaporTimeConstant);
+  // Once for all times, since the walls keep their temperature.
+  const vaporPressureAtWalls = saturationVaporPressure(wallTemperature);
 
   return (time, state, out) => {
     if (!isInRange(state, droplets)) {
@@ -147,7 +149,9 @@ export function vesselDerivative(vessel: VesselConstants, action: Action): Deriv
       radiusRate = drop.radiusRate / radius;
       settling = drop.fallSpeed / vessel.settlingHeight;
     }
-    const evaporation = isWet ? (saturationMixingRatio(wallTemperature, p) - vapor) / vessel.vaporTimeConstant : 0;
+    const evaporation = isWet
+      ? (mixingRatioOf(enhancementFactor(wallTemperature, p) * vaporPressureAtWalls, p) - vapor) / vessel.vaporTimeConstant
+      : 0;
 
     // Heat and vapor that come without any flow through an opening.
     const heating =
