@@ -113,7 +113,7 @@ export function growDroplets(
     // A trial step may leave less than the dry particle; there the straight line that touches the curve leads back.
     const dilution = 1 / (dryShare < 1 ? 1 - dryShare * (1 - kappa[i]!) : kappa[i]!);
     const curvature = kelvin * inverse;
-    const kelvinFactor = exp(curvature);
+    const kelvinFactor = exponential(curvature);
     const koehler = (1 - dryShare) * dilution * kelvinFactor;
     const vaporKnudsen = vaporPath * inverse;
     const heatKnudsen = heatPath * inverse;
@@ -161,7 +161,7 @@ export function growDroplets(
   }
 }
 
-/** exp(x), by its series where that is exact to double precision: most drops are within a tenth of a kelvin of the gas. */
+/** exp(x), by its series where that is exact to double precision: most drops are within a tenth of a kelvin of the gas, and above 0.1 µm. */
 function exponential(x: number): number {
   if (x > 0.01 || x < -0.01) return exp(x);
   return 1 + x * (1 + x * (1 / 2 + x * (1 / 6 + x * (1 / 24 + x * (1 / 120 + x * (1 / 720))))));
