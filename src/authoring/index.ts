@@ -16,7 +16,7 @@ export { componentOf, isComponent, isParent, plainText } from './lesson/nodes.ts
 export type { ComponentData, ComponentNode, LessonNode, LessonParent } from './lesson/nodes.ts';
 export * from './readings.ts';
 export * from './content.ts';
-export { loadContent, loadFolder, readFiles, type Loaded, type ReadFile } from './load.ts';
+export { loadContent, loadFolder, type Loaded } from './load.ts';
 export { readFolder, type ContentFile, type Folder } from './folder.ts';
 export * from './editor-schemas.ts';
 export { checkGates } from './gates/index.ts';

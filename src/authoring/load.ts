@@ -22,8 +22,8 @@ export interface Loaded {
   readonly findings: readonly Finding[];
 }
 
-/** What one file says, read and checked by itself: plain data. */
-export interface ReadFile {
+/** What one file says, read and checked by itself. */
+interface ReadFile {
   /** of the kind's schema; undefined if wrong or of a kind without fields */
   readonly data: unknown;
   readonly lesson: Omit<LessonResult, 'frontMatter'> | undefined;
@@ -45,12 +45,10 @@ export async function loadContent(directory: string, vocabulary: Vocabulary): Pr
   return loadFolder(await readFolder(directory), vocabulary);
 }
 
-/**
- * Checks a folder's files together, and assembles it: pure.
- * @param read what each file says by itself, in the order of the files
- */
-export function loadFolder(folder: Folder, vocabulary: Vocabulary, read = readFiles(folder.files, vocabulary)): Loaded {
-  const files = folder.files.map((file, i): LoadedFile => ({ ...file, ...read[i]!, locate: placesIn(file) }));
+/** Checks a folder that was read, and assembles it: pure. */
+export function loadFolder(folder: Folder, vocabulary: Vocabulary): Loaded {
+  const schemaOf: Schemas = schemasOf(vocabulary);
+  const files = folder.files.map((file): LoadedFile => ({ ...file, ...readOne(file, vocabulary, schemaOf[file.kind]), locate: placesIn(file) }));
   const findings = [...folder.findings, ...files.flatMap(({ file, text }) => hiddenCharacters(file, text ?? '')), ...files.flatMap((file) => file.findings)];
   findings.push(...missingFiles(folder.root, files));
   findings.push(...checkReferences(folder.root, files, findings.length === 0));
@@ -59,12 +57,6 @@ export function loadFolder(folder: Folder, vocabulary: Vocabulary, read = readFi
 }
 
 type Schemas = Readonly<Partial<Record<ContentFile['kind'], z.ZodType>>>;
-
-/** Reads and checks each file by itself: pure. */
-export function readFiles(files: readonly ContentFile[], vocabulary: Vocabulary): ReadFile[] {
-  const schemaOf: Schemas = schemasOf(vocabulary);
-  return files.map((file) => readOne(file, vocabulary, schemaOf[file.kind]));
-}
 
 const NOTHING: ReadFile = { data: undefined, lesson: undefined, findings: [] };
 

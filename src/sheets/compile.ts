@@ -2,10 +2,10 @@
 import type { Content, Kit } from '../authoring/index.ts';
 import { STYLES } from '../tables/index.ts';
 import type { Language } from '../texts/index.ts';
-import type { Book, KitView } from './book.ts';
+import type { Book } from './book.ts';
 import { SITE_SOURCE_LIST, type Place } from './kit-scene.ts';
 import { hazardView, kitView, languageOf, placeOf } from './kit-view.ts';
-import { MathStyles, stylesheetOf } from './math.ts';
+import { MathStyles } from './math.ts';
 import { packed } from './packed.ts';
 import { sourceView } from './reference.ts';
 import { roomView } from './room-view.ts';
@@ -13,34 +13,17 @@ import { roomView } from './room-view.ts';
 /** The version of a kit's working copy. */
 export const DRAFT = 'draft';
 
-/** Kits, computed and drawn. */
-export interface CompiledKits {
-  readonly kits: readonly KitView[];
-  /** Rules of the formulas' stylesheet that they need. */
-  readonly mathRules: readonly string[];
-}
-
-/** Compiles the kits of a content. Pure: the same content gives the same kits. */
-export function compileKits(content: Content): CompiledKits {
+/** Compiles all kits. Pure: the same content gives the same book. */
+export function compileBook(content: Content): Book {
   const math = new MathStyles();
-  const kits = content.site.drafts ? [...content.kits].map(([id, kit]) => kitView(content, id, kit, DRAFT, math)) : [];
-  return { kits, mathRules: math.rules };
-}
-
-/**
- * The book of a content: its kits, and what belongs to none.
- * @param compiled the kits in the order of the content, in one part or more
- */
-export function compileBook(content: Content, compiled: readonly CompiledKits[] = [compileKits(content)]): Book {
-  const math = new MathStyles();
-  const { school, address, language, license, answers } = content.site;
-  const kits = compiled.flatMap((part) => part.kits.map((kit) => packed(kit)));
+  const { school, address, language, license, answers, drafts } = content.site;
+  const kits = drafts ? [...content.kits].map(([id, kit]) => packed(kitView(content, id, kit, DRAFT, math))) : [];
   return {
     school, address, language, license, answers, kits,
     hazards: siteHazards(content, math),
     sources: [...content.sources.values()].map((source) => sourceView(source, language)),
     room: roomView(content),
-    mathCss: stylesheetOf([...compiled.flatMap(({ mathRules }) => mathRules), ...math.rules]),
+    mathCss: math.css,
   };
 }
 

@@ -18,9 +18,9 @@ export class MathStyles {
     return drawn;
   }
 
-  /** The rules of all formulas drawn so far; doubled class names, to come before KaTeX's own. */
-  get rules(): string[] {
-    return [...this.#names].map(([style, name]) => `.katex .${name}.${name}{${style}}`);
+  /** The stylesheet of all formulas drawn so far; doubled class names, to come before KaTeX's own rules. */
+  get css(): string {
+    return [...this.#names].map(([style, name]) => `.katex .${name}.${name}{${style}}`).sort().join('\n');
   }
 
   #withClasses(markup: string): string {
@@ -43,9 +43,6 @@ export class MathStyles {
     return name;
   }
 }
-
-/** The stylesheet of formulas, from their rules in any order. */
-export const stylesheetOf = (rules: readonly string[]): string => [...new Set(rules)].sort().join('\n');
 
 /** A formula on a line of its own, which scrolls where the page is narrow. */
 export const displayFormula = (math: MathStyles, tex: string): Raw => html`<div class="formula" tabindex="0">${raw(math.render(tex, true))}</div>`;

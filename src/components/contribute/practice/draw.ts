@@ -3,7 +3,7 @@ import { formatFinding, parseLesson, type SheetKind } from '../../../authoring/i
 import { VOCABULARY, type HazardView, type QuestionView, type SourceView } from '../../../sheets/index.ts';
 import { drawSheet, type Place } from '../../../sheets/kit-scene.ts';
 import { hazardView, placeOf } from '../../../sheets/kit-view.ts';
-import { MathStyles, stylesheetOf } from '../../../sheets/math.ts';
+import { MathStyles } from '../../../sheets/math.ts';
 import { questionView } from '../../../sheets/question-view.ts';
 import { sourceView } from '../../../sheets/reference.ts';
 import { EXAMPLE_GROUPS } from '../examples/index.ts';
@@ -46,5 +46,5 @@ export const practiceQuestions = (): QuestionView[] =>
 /** The stylesheet of the formulas in all examples. */
 export function exampleFormulaCss(): string {
   for (const { examples } of EXAMPLE_GROUPS) for (const { source, on, of } of examples) if (source.includes('$')) drawExample(source, on, of);
-  return stylesheetOf(math.rules);
+  return math.css;
 }
