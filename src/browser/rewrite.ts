@@ -3,7 +3,7 @@ import type { PrintedCell, PrintedTable } from '../tables/table.ts';
 
 /**
  * Rewrites the cells that differ.
- * @param table as `renderRows` of sheets/html/table.ts draws one
+ * @param table as `renderRows` of sheets/html/rows.ts draws one: a cell begins with a text that is the number alone
  * @returns whether that was enough; a table of other rows, columns or marks has to be drawn
  */
 export function rewriteCells(table: HTMLTableElement, last: PrintedTable, printed: PrintedTable): boolean {

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { browserForFile, builtPages, distinctPages, pageForTests } from '../support/browsing.ts';
+import { browserForFile, builtPages, pageForTests, plainPages } from '../support/browsing.ts';
 
 browserForFile();
 
@@ -50,7 +50,7 @@ const markNewLooks = (page: Page, known: readonly string[]): Promise<string[]> =
     return [...looks].slice(before.length);
   }, known);
 
-describe.each(distinctPages())('$name', (built) => {
+describe.each(plainPages())('$name', (built) => {
   const shown = pageForTests(built.address, { reducedMotion: 'reduce', colorScheme: 'light' });
 
   it('has nothing that axe objects to', async () => {

@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { browserForFile, builtPages, distinctPages, type BuiltPage } from '../support/browsing.ts';
 import { lettersOf, questionsOf, secretsOf } from '../support/lesson-secrets.ts';
-import { PAPER_SIZES, PAPERS, printerForFile } from '../support/paper.ts';
+import { endingInTitles, PAPER_SIZES, PAPERS, printerForFile, TITLES } from '../support/paper.ts';
 import { readCode } from '../support/read-code.ts';
 import { ROOT } from '../support/root.ts';
 
@@ -69,6 +69,11 @@ describe.each(booklets)('$name', (booklet) => {
     const rows = (await texts(address, '.worked tbody tr, .words tbody tr')).filter((row) => row.length > 8);
     expect(rows.length).toBeGreaterThan(20);
     expect(rows.filter((row) => !pages.some((page) => page.includes(row)))).toEqual([]);
+  });
+
+  it.each(papers)('leaves no title alone at the foot of a page of %s', async (format) => {
+    // The first page lists the titles.
+    expect(endingInTitles((await printed(address, format)).slice(1), await texts(address, TITLES))).toEqual([]);
   });
 
   it('says everything that the sheets say', async () => {

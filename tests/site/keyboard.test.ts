@@ -1,7 +1,7 @@
 /** Every control of every page can be reached by keyboard, and shows where the focus is. */
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { browserForFile, distinctPages, pageForTests } from '../support/browsing.ts';
+import { browserForFile, pageForTests, plainPages } from '../support/browsing.ts';
 
 declare global {
   interface Window {
@@ -20,7 +20,7 @@ browserForFile();
 /** Keys sent before the page is asked where the focus has been. */
 const AT_ONCE = 50;
 
-describe.each(distinctPages())('$name', (built) => {
+describe.each(plainPages())('$name', (built) => {
   const shown = pageForTests(built.address, { reducedMotion: 'reduce', colorScheme: 'light' });
 
   it('can be reached by keyboard in full, and shows where the focus is', async () => {

@@ -27,12 +27,13 @@ it('finds both folders full of pages', () => {
 });
 
 describe.each(pages)('$name', (built) => {
+  // Deep in a path: what loads there loads at a root as well, where all other tests look.
   it('loads from a server without error, foreign request or violation of its policy', () =>
     open({}, async (page) => {
-      const troubles = troublesOf(page, built.served.address);
+      const troubles = troublesOf(page, built.served.deepAddress);
       if (!prepared.has(page)) await page.addInitScript(listenForViolations);
       prepared.add(page);
-      await page.goto(built.address, { waitUntil: 'load' });
+      await page.goto(`${built.served.deepAddress}${built.path}`, { waitUntil: 'load' });
       expect(troubles).toEqual(NONE);
       expect(await page.evaluate(() => window.violations)).toEqual([]);
       // A kit in one file must hold style and script; what its own policy allows is tried in one-file.test.ts.
@@ -63,13 +64,6 @@ describe.each(distinctPages())('$name', (built) => {
     expect(said[0]?.length).toBeGreaterThan(100);
     expect(said[1]).toBe(said[0]);
   });
-
-  it('loads deep in the path of another server', () =>
-    open({}, async (page) => {
-      const troubles = troublesOf(page, built.served.deepAddress);
-      await page.goto(`${built.served.deepAddress}${built.path}`, { waitUntil: 'load' });
-      expect(troubles).toEqual(NONE);
-    }));
 });
 
 /** The words of a page, without controls, which are there only for those whom they can serve, and without what tells of them. */

@@ -30,11 +30,14 @@ const read = (path: string, teachers = false): string => readFileSync(join(teach
 const FOREIGN = /<(?!html\b)(\w+)[^>]* lang="en"[^>]*>[\s\S]*?<\/\1>|<div class="table-sources">[\s\S]*?<\/div>|<ul class="plain matter"><li id="source-[\s\S]*?<\/ul>|<annotation[\s\S]*?<\/annotation>|<script[\s\S]*?<\/script>|<style[\s\S]*?<\/style>/g;
 const SPOKEN = /\b(?:aria-label|aria-valuetext|placeholder|alt|title|content)="([^"]*)"/g;
 
+/** An address names a reader's room as in every language. */
+const ADDRESS = /\S*#\S+=\S+/g;
+
 /** What a page says to readers: its text, and the attributes that are read out. */
 function said(html: string): string {
   const own = html.replace(FOREIGN, ' ');
   const attributes = [...own.matchAll(SPOKEN)].map(([, text]) => text);
-  return [own.replace(/<[^>]*>/g, ' | '), ...attributes].join(' | ').replace(/&#39;|&quot;|&amp;|&lt;|&gt;/g, ' ').replace(/\s+/g, ' ');
+  return [own.replace(/<[^>]*>/g, ' | '), ...attributes].join(' | ').replace(/&#39;|&quot;|&amp;|&lt;|&gt;/g, ' ').replace(ADDRESS, ' ').replace(/\s+/g, ' ');
 }
 
 /** A word with less letters says little: "to, s", "and". */

@@ -40,6 +40,9 @@ export function distinctPages(): BuiltPage[] {
   return pages.filter(({ served, path, file }) => served.name === 'public' || open.get(path) !== matterOf(file));
 }
 
+/** The same without the teachers' booklets and kits in one file, whose parts are those of their sheets. */
+export const plainPages = (): BuiltPage[] => distinctPages().filter((built) => built.served.name === 'public' || !(built.path.endsWith('/booklet/index.html') || isOneFile(built)));
+
 /** Pages of the public site only, of those sheets. */
 export const publicSheets = (sheet: string): BuiltPage[] => builtPages().filter(({ served, path }) => served.name === 'public' && path.endsWith(`/${sheet}/index.html`));
 

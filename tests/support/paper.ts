@@ -1,11 +1,23 @@
 /** Pages of the site as a browser prints them. */
 import type { BrowserContextOptions, Page } from 'playwright-core';
+import { lettersOf } from './lesson-secrets.ts';
 import { pagesOfPdf, type PrintedPage } from './printed.ts';
 
 /** Papers: ISO 216 and ANSI/ASME Y14.1, width and height, mm. */
 export const PAPERS = { A4: [210, 297], Letter: [215.9, 279.4] } as const;
 export type PaperSize = keyof typeof PAPERS;
 export const PAPER_SIZES = Object.keys(PAPERS) as PaperSize[];
+
+/** All headings, the captions of tables and figures, and the signal words of hazards. */
+export const TITLES = 'main :is(h1, h2, h3, h4, figcaption, .signal-word)';
+
+/** Pages that end in a title, while what it names stands on the next. @param titles their letters */
+export const endingInTitles = (pages: readonly PrintedPage[], titles: readonly string[]): string[] =>
+  pages.flatMap(({ lastLine }, at) => {
+    const letters = lettersOf(lastLine);
+    // A title of two lines ends in the lowest one.
+    return letters === '' || titles.some((title) => title.endsWith(letters)) ? [`page ${at + 1}: ${lastLine}`] : [];
+  });
 
 type Open = (options: BrowserContextOptions, look: (page: Page) => Promise<void>) => Promise<void>;
 

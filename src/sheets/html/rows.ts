@@ -6,7 +6,7 @@ import { html, NOTHING, raw, type Raw } from './text.ts';
 export function renderRows({ columns, rows }: PrintedTable, name: string): Raw {
   const body = rows.map(({ cells, mark }) => {
     const [first, ...rest] = cells.map(renderCell);
-    const label = mark === undefined ? NOTHING : html` <span class="mark-word">${mark}</span>`;
+    const label = mark === undefined ? NOTHING : html`<span class="mark-word"> ${mark}</span>`;
     return html`<tr${raw(mark === undefined ? '' : ' class="mark"')}><th scope="row">${first}${label}</th>${rest.map((cell) => html`<td>${cell}</td>`)}</tr>`;
   });
   return html`<table><caption class="unseen">${name}</caption><thead><tr>${columns.map(renderHead)}</tr></thead><tbody>${body}</tbody></table>`;
