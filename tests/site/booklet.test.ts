@@ -91,7 +91,7 @@ describe.each(booklets)('$name', (booklet) => {
       expect(await page.locator('.contents-part').evaluateAll((links) => links.map((link) => link.getAttribute('href')))).toEqual(PARTS.map((slug) => `#${slug}`));
       for (const slug of PARTS) expect(await page.locator(`#${slug} > .part-title`).count(), slug).toBe(1);
       await page.emulateMedia({ media: 'print' });
-      expect(await page.locator('.booklet-part').evaluateAll((parts) => parts.map((part) => getComputedStyle(part).breakBefore))).toEqual(PARTS.map(() => 'page'));
+      await expect.poll(() => page.locator('.booklet-part').evaluateAll((parts) => parts.map((part) => getComputedStyle(part).breakBefore))).toEqual(PARTS.map(() => 'page'));
       await page.emulateMedia({ media: null });
     }));
 
@@ -132,6 +132,7 @@ async function expectCode(page: Page, built: BuiltPage): Promise<void> {
   expect(await code.count()).toBe(1);
   expect(await code.isVisible()).toBe(false);
   await page.emulateMedia({ media: 'print' });
+  await expect.poll(() => code.isVisible()).toBe(true);
   expect(readCode(await code.locator('svg').evaluate((svg) => svg.outerHTML))).toBe(permanent);
   expect(lettersOf(await code.innerText())).toContain(lettersOf(permanent.replace('https://', '')));
   const box = await code.locator('svg').boundingBox();
