@@ -1,14 +1,15 @@
 /** A lesson's text, parsed and checked: what the rooms above turn into pages. */
 import type { FindingCode } from './catalogue.ts';
 import type { ReferenceKind } from './fields.ts';
-import { sortFindings, START, type Finding, type Place } from './findings.ts';
+import { sortFindings, START, type Finding, type Place, type Problem } from './findings.ts';
 import { arrange } from './lesson/arrange.ts';
 import { checkComponent } from './lesson/components.ts';
-import { partFrontMatter } from './lesson/front-matter.ts';
+import { partFrontMatter, type PartedText } from './lesson/front-matter.ts';
 import { IMAGE_FILE } from './lesson/links.ts';
 import { checkMarkdown } from './lesson/markdown.ts';
-import { isComponent, isParent, plainText, type LessonNode, type Root } from './lesson/nodes.ts';
+import { isComponent, isParent, plainText, type ComponentNode, type LessonNode, type Root } from './lesson/nodes.ts';
 import { tooDeep } from './lesson/processor.ts';
+import { quickTree } from './lesson/quick-tree.ts';
 import { readTree } from './lesson/read-tree.ts';
 import { slowPart } from './lesson/slow.ts';
 import { lessonSource, placeOf, type LessonSource, type PlacedTyped } from './lesson/source.ts';
@@ -79,14 +80,28 @@ const WITH_FRONT_MATTER: readonly SheetKind[] = ['question', 'hazard', 'misconce
  * @param kind of text, which decides whether there is front matter and which components may stand in it
  */
 export function parseLesson(text: string, file: string, kind: SheetKind, vocabulary: Vocabulary): LessonResult {
-  const { body, problems } = partFrontMatter(text);
-  const source = lessonSource(file, body);
-  for (const { place, problem } of problems) source.report(place, problem);
-  const frontMatter = readFrontMatter(text, file);
-  if (problems.length === 0) checkFrontMatter(source, kind, frontMatter);
+  const given: Given = { text, file, kind, vocabulary, parted: partFrontMatter(text), frontMatter: readFrontMatter(text, file) };
+  const quick = checkRead(given, quickly);
+  return quick.lesson === undefined ? checkRead(given, thoroughly) : quick;
+}
+
+interface Given {
+  readonly text: string;
+  readonly file: string;
+  readonly kind: SheetKind;
+  readonly vocabulary: Vocabulary;
+  readonly parted: PartedText;
+  readonly frontMatter: YamlSource | undefined;
+}
+
+/** Reads the text in one of the two ways, and checks what was read. */
+function checkRead({ text, file, kind, vocabulary, parted, frontMatter }: Given, read: Reading): LessonResult {
+  const source = lessonSource(file, parted.body);
+  for (const { place, problem } of parted.problems) source.report(place, problem);
+  if (parted.problems.length === 0) checkFrontMatter(source, kind, frontMatter);
 
   const parts = { components: [] as PlacedComponent[], headings: [] as PlacedHeading[], references: [] as PlacedReference[] };
-  const { tree, whole } = treeOf(source, text.length);
+  const { tree, whole } = read(source, text.length);
   if (tree !== undefined) {
     arrange(tree, vocabulary);
     walk(tree, [], (node, ancestors) => {
@@ -127,28 +142,24 @@ function checkFrontMatter(source: LessonSource, kind: SheetKind, frontMatter: Ya
     });
 }
 
-/**
- * The tree, and whether all of the text is in it.
- * @param length of the text with its front matter
- */
-function treeOf(source: LessonSource, length: number): { readonly tree: Root | undefined; readonly whole: boolean } {
-  const { text } = source;
-  if (length > LONGEST_LESSON) {
-    source.report(START, {
-      code: 'file-too-large',
-      what: `the text is longer than ${LONGEST_LESSON / 1024} kB`,
-      instead: 'divide it',
-    });
-    return { tree: undefined, whole: false };
-  }
-  const slow = slowPart(text);
-  if (slow !== undefined) {
-    source.report(source.at(slow), tooDeep());
-    return { tree: undefined, whole: false };
-  }
-  const { tree, problems } = readTree(text);
+/** The tree as far as there is one, and whether all of the text is in it; `length` is that of the text with its front matter. */
+type Reading = (source: LessonSource, length: number) => { readonly tree: Root | undefined; readonly whole: boolean };
+
+const quickly: Reading = (source, length) => ({ tree: tooMuch(source, length) === undefined ? quickTree(source) : undefined, whole: true });
+
+const thoroughly: Reading = (source, length) => {
+  const much = tooMuch(source, length);
+  const { tree, problems } = much === undefined ? readTree(source.text) : { tree: undefined, problems: [much] };
   for (const { place, problem } of problems) source.report(place, problem);
   return { tree, whole: problems.length === 0 };
+};
+
+/** Why a text is not read at all, undefined where it is. */
+function tooMuch({ text, at }: LessonSource, length: number): { readonly place: Place; readonly problem: Problem } | undefined {
+  if (length > LONGEST_LESSON)
+    return { place: START, problem: { code: 'file-too-large', what: `the text is longer than ${LONGEST_LESSON / 1024} kB`, instead: 'divide it' } };
+  const slow = slowPart(text);
+  return slow === undefined ? undefined : { place: at(slow), problem: tooDeep() };
 }
 
 function walk(
@@ -177,7 +188,7 @@ interface Parts {
 
 function collectComponent(
   source: LessonSource,
-  node: Extract<LessonNode, { name: string | null }>,
+  node: ComponentNode,
   ancestors: readonly LessonNode[],
   kind: SheetKind,
   vocabulary: Vocabulary,

@@ -29,7 +29,7 @@ const TOKENS = [
 ];
 
 /** One small change at the level of characters, tokens or lines; `other` lends lines. */
-function change(text: string, other: string, random: Random): string {
+export function change(text: string, other: string, random: Random): string {
   const at = below(random, text.length + 1);
   const lines = text.split('\n');
   const line = below(random, lines.length);
