@@ -20,6 +20,7 @@ function offerSearch(find: HTMLElement, all: HTMLElement, index: MiniSearch<Sear
   const root = find.dataset.root ?? '';
   const field = document.createElement('input');
   field.type = 'search';
+  field.placeholder = SAID.example;
   field.setAttribute('aria-labelledby', 'search');
   field.setAttribute('aria-describedby', 'found');
   field.autocomplete = 'off';

@@ -826,6 +826,8 @@ export const search = {
 
 /** What searching says. */
 export const found = {
+  /** Stands in the empty field. */
+  example: 'a word, such as thermometer',
   kinds: { kit: 'Kit', table: 'Numbers', question: 'Question', hazard: 'Hazard', source: 'Source' },
   nothing: 'Nothing found',
   count: (count: number) => `${count} found`,

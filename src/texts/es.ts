@@ -779,6 +779,7 @@ export const search: typeof en.search = {
 };
 
 export const found: typeof en.found = {
+  example: 'una palabra, como termómetro',
   kinds: { kit: 'Kit', table: 'Números', question: 'Pregunta', hazard: 'Peligro', source: 'Fuente' },
   nothing: 'No se encontró nada',
   count: (count) => counted(count, 'resultado', 'resultados'),
