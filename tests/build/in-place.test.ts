@@ -1,6 +1,6 @@
 /** A build comes whole or not at all, and takes nobody's place. */
 import { appendFile, cp, mkdir, readFile, writeFile } from 'node:fs/promises';
-import { existsSync, readdirSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { buildContent } from '../support/command.ts';
@@ -65,19 +65,5 @@ describe('a folder of something else', () => {
     expect(stderr).not.toMatch(/^\s+at /m);
     expect(contentsOf(folder)).toEqual(before);
     expect(readdirSync(place).sort()).toEqual(others);
-  });
-});
-
-describe('a second build', () => {
-  it('takes the place of the first, with nothing left beside it', async () => {
-    const parent = join(place, 'again');
-    const site = join(parent, 'site');
-    await cp(inject('builds').highland, site, { recursive: true });
-    await cp(`${inject('builds').highland}-teachers`, `${site}-teachers`, { recursive: true });
-    await writeFile(join(site, 'old-page.html'), 'old\n');
-    const { code, stdout, stderr } = await buildContent(GOOD, site);
-    expect(code, stdout + stderr).toBe(0);
-    expect(existsSync(join(site, 'old-page.html'))).toBe(false);
-    expect(readdirSync(parent).sort()).toEqual(['site', 'site-teachers']);
   });
 });

@@ -44,8 +44,8 @@ export function listen(child: ChildProcess): { stdout: () => string; stderr: () 
 }
 
 /** Builds a content folder somewhere else than in the project. */
-export const buildContent = (content: string, out: string, { env = {}, ...rest }: Surroundings = {}): Promise<Ended> =>
-  exclusively(() => runCommand('build', [], { ...rest, env: { LAPSEBOOK_CONTENT: content, LAPSEBOOK_OUT: out, ...env } }));
+export const buildContent = (content: string, out: string, { env = {}, ...rest }: Surroundings = {}, args: readonly string[] = []): Promise<Ended> =>
+  exclusively(() => runCommand('build', args, { ...rest, env: { LAPSEBOOK_CONTENT: content, LAPSEBOOK_OUT: out, ...env } }));
 
 /** The same, where the build is needed and not itself what is tried. */
 export async function buildForTests(content: string, out: string): Promise<void> {
