@@ -34,11 +34,13 @@ function recorded(events: readonly RunEvent[], interval: number, noise: Instrume
 
 const CLASSROOM: Instruments = { gauge: 50, thermometer: 0.05 };
 
-describe('over 200 seeded runs with a hold', () => {
+describe('over 120 seeded runs with a hold', () => {
   const names = ['wallTimeConstant', 'thermometerTimeConstant', 'leak', 'offset'] as const;
+  /** So many that an interval which holds the truth in four of five is found out. */
+  const RUNS = 120;
   const fits: VesselFit[] = [];
   const all = (): readonly VesselFit[] => {
-    for (let seed = fits.length; seed < 200; seed++) {
+    for (let seed = fits.length; seed < RUNS; seed++) {
       fits.push(fitVessel(recorded(QUICK, 5, CLASSROOM, seed), { start: START, holds: HOLDS }));
     }
     return fits;
@@ -46,20 +48,20 @@ describe('over 200 seeded runs with a hold', () => {
 
   it.each(names)('its 95-percent interval holds the %s nine times in ten', (name) => {
     const inside = all().filter((fit) => fit[name]!.low <= TRUTH[name] && TRUTH[name] <= fit[name]!.high).length;
-    expect(inside).toBeGreaterThanOrEqual(180);
+    expect(inside).toBeGreaterThanOrEqual(0.9 * RUNS);
   }, 300_000);
 
   it.each(names)('the standard error of the %s is neither too small nor too large', (name) => {
-    const meanSquare = all().reduce((sum, fit) => sum + ((fit[name]!.value - TRUTH[name]) / fit[name]!.standardError) ** 2, 0) / 200;
+    const meanSquare = all().reduce((sum, fit) => sum + ((fit[name]!.value - TRUTH[name]) / fit[name]!.standardError) ** 2, 0) / RUNS;
     expect(meanSquare).toBeGreaterThan(0.7);
     expect(meanSquare).toBeLessThan(1.5);
   }, 300_000);
 
   it('finds the scatter of both instruments, and says that all is determined', () => {
-    const mean = (of: (fit: VesselFit) => number): number => all().reduce((sum, fit) => sum + of(fit), 0) / 200;
+    const mean = (of: (fit: VesselFit) => number): number => all().reduce((sum, fit) => sum + of(fit), 0) / RUNS;
     expect(mean((fit) => fit.residualStandardDeviation) / CLASSROOM.thermometer).toBeCloseTo(1, 1);
     expect(mean((fit) => fit.pressureStandardDeviation!) / CLASSROOM.gauge).toBeCloseTo(1, 1);
-    expect(all().filter((fit) => fit.undetermined.length === 0 && fit.inseparable.length === 0 && !fit.hasCourse).length).toBeGreaterThan(190);
+    expect(all().filter((fit) => fit.undetermined.length === 0 && fit.inseparable.length === 0 && !fit.hasCourse).length).toBeGreaterThan(0.95 * RUNS);
     expect(mean((fit) => fit.explained)).toBeGreaterThan(0.98);
   }, 300_000);
 });
