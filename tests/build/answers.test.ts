@@ -2,14 +2,15 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, inject, it } from 'vitest';
+import { sharedBuild } from '../support/builds.ts';
 import { filesBelow } from '../support/folders.ts';
 import { lettersOf, questionsOf, secretsOf } from '../support/lesson-secrets.ts';
 import { ROOT } from '../support/root.ts';
 
 const builds = inject('builds');
 const cases = [
-  { name: 'the project’s own content', content: join(ROOT, 'content'), out: builds.own },
-  { name: 'the highland content', content: join(ROOT, 'tests', 'content', 'good', 'highland'), out: builds.highland },
+  { name: 'the project’s own content', content: join(ROOT, 'content'), out: await sharedBuild(builds, 'own') },
+  { name: 'the highland content', content: join(ROOT, 'tests', 'content', 'good', 'highland'), out: await sharedBuild(builds, 'highland') },
 ];
 
 const NAMED: Record<string, string> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'", nbsp: ' ' };

@@ -3,6 +3,7 @@ import { appendFile, cp, mkdir, readFile, writeFile } from 'node:fs/promises';
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { sharedBuild } from '../support/builds.ts';
 import { buildContent } from '../support/command.ts';
 import { contentsOf, newFolder, removeFolder } from '../support/folders.ts';
 import { ROOT } from '../support/root.ts';
@@ -21,8 +22,8 @@ describe('a build with findings', () => {
     const content = join(place, 'content');
     const site = join(place, 'site');
     await cp(GOOD, content, { recursive: true });
-    await cp(inject('builds').highland, site, { recursive: true });
-    await cp(`${inject('builds').highland}-teachers`, `${site}-teachers`, { recursive: true });
+    const highland = await sharedBuild(inject('builds'), 'highland');
+    for (const ending of ['', '-teachers']) await cp(`${highland}${ending}`, `${site}${ending}`, { recursive: true });
     const lesson = join(content, 'kits', 'highland-cloud', 'student.mdx');
     const lines = (await readFile(lesson, 'utf8')).split('\n').length;
     await appendFile(lesson, '\nThe air is at 12 °C then.\n');

@@ -3,18 +3,21 @@ import { existsSync, readdirSync } from 'node:fs';
 import { cp, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { sharedBuild } from '../support/builds.ts';
 import { buildContent, type Ended } from '../support/command.ts';
 import { contentsOf, newFolder, removeFolder } from '../support/folders.ts';
 import { ROOT } from '../support/root.ts';
 
 const place = newFolder();
 const site = join(place, 'deep', 'er', 'site');
+let highland: string;
 let built: Ended;
 
 beforeAll(async () => {
   const content = join(place, 'a copy', 'lessons');
   await cp(join(ROOT, 'tests', 'content', 'good', 'highland'), content, { recursive: true });
-  for (const ending of ['', '-teachers']) await cp(`${inject('builds').highland}${ending}`, `${site}${ending}`, { recursive: true });
+  highland = await sharedBuild(inject('builds'), 'highland');
+  for (const ending of ['', '-teachers']) await cp(`${highland}${ending}`, `${site}${ending}`, { recursive: true });
   await writeFile(join(site, 'old-page.html'), 'old\n');
   const env = { TZ: 'Pacific/Chatham', LANG: 'tr_TR.UTF-8', LC_ALL: 'tr_TR.UTF-8', LANGUAGE: 'tr', CHROMIUM_PATH: join(place, 'no-browser') };
   built = await buildContent(content, site, { env, cwd: place }, ['--pdf']);
@@ -22,7 +25,6 @@ beforeAll(async () => {
 afterAll(() => removeFolder(place));
 
 it('builds the same folders from a copy of the content in another folder, time zone and locale', () => {
-  const { highland } = inject('builds');
   for (const ending of ['', '-teachers']) {
     const first = contentsOf(`${highland}${ending}`);
     const second = contentsOf(`${site}${ending}`);

@@ -10,7 +10,7 @@ declare global {
 }
 
 const pages = builtPages();
-const open = browserForFile();
+const open = browserForFile({ isKept: true });
 /** Pages in which the listener below has been put. */
 const prepared = new WeakSet<Page>();
 const NONE = { console: [], requests: [] };
@@ -58,7 +58,7 @@ describe.each(distinctPages())('$name', (built) => {
       said.push(await textOf(page));
     });
     await open({ javaScriptEnabled: false }, async (page) => {
-      await page.goto(built.address, { waitUntil: 'load' });
+      await page.goto(fileAddress(built), { waitUntil: 'load' });
       said.push(await textOf(page));
     });
     expect(said[0]?.length).toBeGreaterThan(100);

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { browserForFile, builtPages, servedFolders } from '../support/browsing.ts';
 
-const open = browserForFile();
+const open = browserForFile({ isKept: true });
 const [forAll, forTeachers] = ['public', 'teachers'].map((name) => servedFolders().find((served) => served.name === name)!) as [ReturnType<typeof servedFolders>[number], ReturnType<typeof servedFolders>[number]];
 const read = (path: string): string => readFileSync(join(forAll.folder, path), 'utf8');
 

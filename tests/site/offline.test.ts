@@ -4,9 +4,11 @@ import { cp } from 'node:fs/promises';
 import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
-import type { BrowserContext, Page } from 'playwright-core';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { staticServer } from '../../src/commands/static-server.ts';
+import { sharedBuild } from '../support/builds.ts';
 import { joinBrowser } from '../support/chromium.ts';
 import { buildForTests } from '../support/command.ts';
 import { filesBelow, newFolder, removeFolder } from '../support/folders.ts';
@@ -16,7 +18,7 @@ import { ROOT } from '../support/root.ts';
 const BASE = '/a/b/';
 const SHEETS = ['', 'run/', 'student/', 'background/', 'numbers/', 'questions/', 'safety/', 'board/', 'booklet/'];
 /** The room of the changed kit before and after, °C, as its pages state it. */
-const OLD_ROOM = '19.0 °C';
+const OLD_ROOM = '20.00 °C';
 const NEW_ROOM = '21.0 °C';
 /** From the label on the kit's page. */
 const STATED_ROOM = /Room temperature<\/dt>.*?([\d.]+ °C)/s;
@@ -28,7 +30,7 @@ let server: Server;
 let port = 0;
 let context: BrowserContext;
 let page: Page;
-let close: () => Promise<void>;
+let browser: Browser;
 
 const address = (path: string): string => `http://127.0.0.1:${port}${BASE}${path}`;
 const kitFile = (kit: string, file: string): string => join(content, 'kits', kit, file);
@@ -40,7 +42,13 @@ async function listen(): Promise<void> {
   port = (server.address() as AddressInfo).port;
 }
 
-const statedRoom = (): string | undefined => STATED_ROOM.exec(readFileSync(join(site, 'kits/second-cloud/draft/index.html'), 'utf8'))?.[1];
+const statedRoom = (): string | undefined => STATED_ROOM.exec(readFileSync(join(site, 'kits/first-cloud/draft/index.html'), 'utf8'))?.[1];
+
+/** One on which nothing of the site was opened yet. */
+async function takeAnotherDevice(): Promise<void> {
+  context = await browser.newContext();
+  page = await context.newPage();
+}
 
 /** No server answers any more, and the browser knows that it has no network. */
 async function disconnect(): Promise<void> {
@@ -69,61 +77,74 @@ async function strange(path: string): Promise<string[]> {
     const broken = [...document.querySelectorAll<HTMLLinkElement>('link[rel=stylesheet]')].filter(({ sheet, media }) => sheet === null && media !== 'print').map(({ href }) => href);
     return { names: [...linked, ...scripts].map((name) => name.slice(new URL('.', name).origin.length)), broken };
   });
-  const cached = await storedTexts();
-  const own = [path, ...files.names.map((name) => name.slice(BASE.length))].filter((name) => cached[name] !== readFileSync(join(site, name), 'utf8'));
+  const names = [path, ...files.names.map((name) => name.slice(BASE.length))];
+  const cached = await storedTexts(names);
+  const own = names.filter((name) => cached[name] !== readFileSync(join(site, name), 'utf8'));
   return [...own, ...files.broken];
 }
 
-/** What is stored for this site, by path. */
-const storedTexts = (): Promise<Record<string, string>> =>
-  page.evaluate(async (base) => {
+/** What is stored for this site, by path: everything, or only some paths. */
+const storedTexts = (wanted?: readonly string[]): Promise<Record<string, string>> =>
+  page.evaluate(async ([base, paths]) => {
     const texts: Record<string, string> = {};
+    const known = new Set<string>();
     for (const name of (await caches.keys()).filter((one) => !one.endsWith('opened'))) {
       const cache = await caches.open(name);
       for (const request of await cache.keys()) {
         const path = new URL(request.url).pathname.slice(base.length);
-        if (path in texts) throw new Error(`${path} is stored twice.`);
-        texts[path] = await ((await cache.match(request)) as Response).text();
+        if (known.has(path)) throw new Error(`${path} is stored twice.`);
+        known.add(path);
+        if (paths === undefined || paths.includes(path)) texts[path] = await ((await cache.match(request)) as Response).text();
       }
     }
     return texts;
-  }, BASE);
+  }, [BASE, wanted] as const);
 
 const editions = (): Promise<string[]> => page.evaluate(async () => (await caches.keys()).filter((name) => !name.endsWith('opened')));
 
 beforeAll(async () => {
-  await cp(join(ROOT, 'tests', 'content', 'good', 'highland'), content, { recursive: true });
-  for (const kit of ['second-cloud', 'third-cloud']) {
-    await cp(kitFile('highland-cloud', ''), kitFile(kit, ''), { recursive: true });
-    writeFileSync(kitFile(kit, 'kit.yaml'), readFileSync(kitFile(kit, 'kit.yaml'), 'utf8').replace(/^title: .*$/m, `title: The ${kit}`));
-  }
-  await buildForTests(content, site);
+  await cp(join(ROOT, 'tests', 'content', 'good', 'valle'), content, { recursive: true });
+  const built = await sharedBuild(inject('builds'), 'valle');
+  for (const ending of ['', '-teachers']) await cp(`${built}${ending}`, `${site}${ending}`, { recursive: true });
   await listen();
-  const browser = await joinBrowser(inject('browser'));
-  context = await browser.newContext();
-  page = await context.newPage();
-  close = () => browser.close();
+  browser = await joinBrowser(inject('browser'));
+  await takeAnotherDevice();
 }, 240_000);
 
 afterAll(async () => {
-  await close();
+  await browser.close();
   server.closeAllConnections();
   server.close();
   await removeFolder(place);
 });
 
-describe('two kits opened', () => {
-  it('says on the page when it is kept', async () => {
-    await openAndKeep('kits/highland-cloud/draft/index.html');
+describe('one kit opened', () => {
+  it('says on the page when it is kept, in letters that can be read', async () => {
+    await openAndKeep('kits/first-cloud/draft/index.html');
     expect(await page.locator('.foot').innerText()).toContain('kept on this device');
-    await openAndKeep('kits/second-cloud/draft/run/');
+    const { violations, passes } = await new AxeBuilder({ page }).setLegacyMode().include('.foot').withRules(['color-contrast']).analyze();
+    expect([violations, passes.length]).toEqual([[], 1]);
   });
 
+  it('says plainly of one that was never opened that it is not on the device', async () => {
+    await disconnect();
+    const answer = await page.goto(address('kits/primera-nube/draft/index.html'), { waitUntil: 'load' });
+    expect(answer?.status()).toBe(503);
+    expect(await page.locator('h1').innerText()).toBe('No está en este dispositivo');
+    await context.close();
+    await listen();
+    await takeAnotherDevice();
+  });
+});
+
+describe('two kits opened', () => {
   it('shows every sheet of both without a network, each with its styles and scripts', async () => {
+    await openAndKeep('kits/first-cloud/draft/index.html');
+    await openAndKeep('kits/primera-nube/draft/run/');
     await disconnect();
     const errors: string[] = [];
     page.on('pageerror', ({ message }) => errors.push(message));
-    for (const path of ['highland-cloud', 'second-cloud'].flatMap(sheetsOf)) {
+    for (const path of ['first-cloud', 'primera-nube'].flatMap(sheetsOf)) {
       expect(await strange(path), path).toEqual([]);
       expect(await page.locator('h1').count(), path).toBe(1);
       expect(await page.evaluate(() => getComputedStyle(document.body).fontFamily), path).toMatch(/Source Serif|IBM Plex/);
@@ -133,17 +154,11 @@ describe('two kits opened', () => {
 
   it('finds without a network, and goes by addresses without a file name', async () => {
     await page.goto(address('search/'), { waitUntil: 'load' });
-    await page.getByRole('searchbox').fill('mountain');
+    await page.getByRole('searchbox').fill('nube');
     expect(await page.locator('#find li').count()).toBeGreaterThan(0);
-    await page.goto(address('kits/highland-cloud/draft'), { waitUntil: 'load' });
-    expect(page.url()).toBe(address('kits/highland-cloud/draft/'));
-    expect(await page.locator('h1').innerText()).toBe('Cloud at a mountain school');
-  });
-
-  it('says plainly that a kit that was never opened is not on the device', async () => {
-    const answer = await page.goto(address('kits/third-cloud/draft/index.html'), { waitUntil: 'load' });
-    expect(answer?.status()).toBe(503);
-    expect(await page.locator('h1').innerText()).toBe('Not on this device');
+    await page.goto(address('kits/primera-nube/draft'), { waitUntil: 'load' });
+    expect(page.url()).toBe(address('kits/primera-nube/draft/'));
+    expect(await page.locator('h1').innerText()).toBe('Primera nube');
   });
 });
 
@@ -152,13 +167,13 @@ describe('a second build in the same place', () => {
 
   it('replaces one kit', async () => {
     await connect();
-    await openAndKeep('kits/second-cloud/draft/index.html');
+    await openAndKeep('kits/first-cloud/draft/index.html');
     before = await editions();
     expect(before).toHaveLength(1);
     expect(statedRoom()).toBe(OLD_ROOM);
-    const room = readFileSync(join(content, 'rooms', 'saddle-room.yaml'), 'utf8');
+    const room = readFileSync(join(content, 'rooms', 'taller.yaml'), 'utf8');
     writeFileSync(join(content, 'rooms', 'warm-room.yaml'), room.replace(/^temperature: .*$/m, 'temperature: 21.0 °C ± 0.5 K'));
-    writeFileSync(kitFile('second-cloud', 'kit.yaml'), `${readFileSync(kitFile('second-cloud', 'kit.yaml'), 'utf8')}room: warm-room\n`);
+    writeFileSync(kitFile('first-cloud', 'kit.yaml'), `${readFileSync(kitFile('first-cloud', 'kit.yaml'), 'utf8')}room: warm-room\n`);
     await buildForTests(content, site);
     expect(statedRoom()).toBe(NEW_ROOM);
   }, 240_000);
@@ -170,8 +185,8 @@ describe('a second build in the same place', () => {
     await page.waitForFunction(() => document.documentElement.dataset['offline'] === 'kept');
     expect(await editions()).toHaveLength(1);
     await disconnect();
-    for (const path of ['highland-cloud', 'second-cloud'].flatMap(sheetsOf)) expect(await strange(path), path).toEqual([]);
-    await page.goto(address('kits/second-cloud/draft/'), { waitUntil: 'load' });
+    for (const path of ['first-cloud', 'primera-nube'].flatMap(sheetsOf)) expect(await strange(path), path).toEqual([]);
+    await page.goto(address('kits/first-cloud/draft/'), { waitUntil: 'load' });
     const conditions = (await page.locator('.title-block .conditions').allInnerTexts()).join();
     expect(conditions).toContain(NEW_ROOM);
     expect(conditions).not.toContain(OLD_ROOM);
@@ -187,12 +202,12 @@ describe('a second build in the same place', () => {
 describe('an update that cannot be brought whole', () => {
   it('leaves the old edition whole', async () => {
     await connect();
-    await openAndKeep('kits/second-cloud/draft/index.html');
+    await openAndKeep('kits/first-cloud/draft/index.html');
     const [before] = await editions();
     const old = await storedTexts();
     // A server between two states: the new worker stands beside a page that is not of its edition.
     const worker = join(site, 'service-worker.js');
-    writeFileSync(worker, readFileSync(worker, 'utf8').replace(/"?digest"?:"[0-9a-f]+"/, 'digest:"0123456789"').replace(/("kits\/second-cloud\/draft\/":")[0-9a-f]{4}/, '$10000'));
+    writeFileSync(worker, readFileSync(worker, 'utf8').replace(/"?digest"?:"[0-9a-f]+"/, 'digest:"0123456789"').replace(/("kits\/first-cloud\/draft\/":")[0-9a-f]{4}/, '$10000'));
     const failed = page.evaluate(async () => {
       const registration = await navigator.serviceWorker.ready;
       await registration.update();
@@ -203,7 +218,7 @@ describe('an update that cannot be brought whole', () => {
     });
     expect(await failed).toBe('redundant');
     await disconnect();
-    await page.goto(address('kits/second-cloud/draft/run/index.html'), { waitUntil: 'load' });
+    await page.goto(address('kits/first-cloud/draft/run/index.html'), { waitUntil: 'load' });
     expect(await page.locator('h1').innerText()).toBe('Run sheet');
     const kept = await page.evaluate(async (name) => (await (await caches.open(name)).keys()).length, before ?? '');
     expect(kept).toBe(Object.keys(old).length);
@@ -212,7 +227,7 @@ describe('an update that cannot be brought whole', () => {
 
 it('keeps no print, no zip and no page that holds a kit in one file', () => {
   const lists = filesBelow(site).filter((path) => path.endsWith('/offline.json'));
-  expect(lists).toHaveLength(3);
+  expect(lists).toHaveLength(2);
   const listed = lists.flatMap((path) => Object.keys(JSON.parse(readFileSync(join(site, path), 'utf8')) as object));
   expect(listed.filter((path) => /\.(?:zip|pdf)$/.test(path) || /\/([^/]+)\/draft\/\1\.html$/.test(path))).toEqual([]);
 });

@@ -4,25 +4,20 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { brotliCompressSync } from 'node:zlib';
 import { AxeBuilder } from '@axe-core/playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, inject, it } from 'vitest';
 import * as en from '../../src/texts/en.ts';
 import * as es from '../../src/texts/es.ts';
 import { browserForFile } from '../support/browsing.ts';
-import { buildForTests } from '../support/command.ts';
-import { filesBelow, newFolder, removeFolder } from '../support/folders.ts';
-import { ROOT } from '../support/root.ts';
+import { sharedBuild } from '../support/builds.ts';
+import { filesBelow } from '../support/folders.ts';
 import { allTexts, PLACE } from '../texts/all-texts.ts';
 
 const open = browserForFile();
-const folder = newFolder();
-const site = join(folder, 'sitio');
+const site = await sharedBuild(inject('builds'), 'valle');
 const SPANISH = 'kits/primera-nube/draft/';
 const ENGLISH = 'kits/first-cloud/draft/';
 const SHEETS = ['', 'run/', 'student/', 'background/', 'numbers/', 'questions/', 'safety/', 'board/', 'readings/', 'booklet/'];
 const OWN_PAGES = ['index.html', 'room/index.html', 'safety/index.html', 'sources/index.html', 'search/index.html', 'checks/index.html', 'kits/primera-nube/index.html'];
-
-beforeAll(() => buildForTests(join(ROOT, 'tests', 'content', 'good', 'valle'), site), 240_000);
-afterAll(() => removeFolder(folder));
 
 const read = (path: string, teachers = false): string => readFileSync(join(teachers ? `${site}-teachers` : site, path), 'utf8');
 

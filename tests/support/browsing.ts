@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, inject } from 'vitest';
+import { sharedBuild } from './builds.ts';
 import { joinBrowser } from './chromium.ts';
 import { filesBelow } from './folders.ts';
 import type { ServedFolder } from './site-setup.ts';
@@ -18,6 +19,9 @@ export interface BuiltPage {
   readonly file: string;
   readonly address: string;
 }
+
+// Whoever looks at pages lists them first.
+await sharedBuild(inject('builds'), 'own');
 
 /** The public site and the teachers' folder of the project's own content, served. */
 export const servedFolders = (): readonly ServedFolder[] => inject('served');
@@ -55,11 +59,24 @@ export const fileAddress = (page: BuiltPage): string => pathToFileURL(page.file)
 let browser: Promise<Browser> | undefined;
 const opened = new Map<string, Promise<Page>>();
 
+/** How pages are looked at beside what a browser can be set to. */
+export interface Looking {
+  /** Whether the service worker may bring the whole kit to the device with each page, which takes a third of the time that a page takes to load. */
+  readonly isKept?: boolean;
+}
+
 /** One window for each kind of visitor, since opening one takes longer than loading a page. */
-function windowFor(options: BrowserContextOptions): Promise<Page> {
-  const kind = JSON.stringify(options);
-  const page = opened.get(kind) ?? (browser ??= joinBrowser(inject('browser'))).then((started) => started.newPage(options));
+function windowFor(options: BrowserContextOptions, { isKept = false }: Looking = {}): Promise<Page> {
+  const kind = JSON.stringify([options, isKept]);
+  const page = opened.get(kind) ?? openWindow(options, isKept);
   opened.set(kind, page);
+  return page;
+}
+
+async function openWindow(options: BrowserContextOptions, isKept: boolean): Promise<Page> {
+  const page = await (await (browser ??= joinBrowser(inject('browser')))).newPage(options);
+  // As in a private window, where there is no worker; that of the page itself says so in the console.
+  if (!isKept) await page.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, 'serviceWorker'));
   return page;
 }
 
@@ -70,10 +87,10 @@ async function closeAll(): Promise<void> {
 }
 
 /** Looks at pages in windows that stay open for all tests of a file. */
-export function browserForFile(): (options: BrowserContextOptions, look: (page: Page) => Promise<void>) => Promise<void> {
+export function browserForFile(looking: Looking = {}): (options: BrowserContextOptions, look: (page: Page) => Promise<void>) => Promise<void> {
   afterAll(closeAll);
   return async (options, look) => {
-    const page = await windowFor(options);
+    const page = await windowFor(options, looking);
     try {
       await look(page);
     } finally {

@@ -44,14 +44,19 @@ export function listen(child: ChildProcess): { stdout: () => string; stderr: () 
 }
 
 /** Builds a content folder somewhere else than in the project. */
-export const buildContent = (content: string, out: string, { env = {}, ...rest }: Surroundings = {}, args: readonly string[] = []): Promise<Ended> =>
-  exclusively(() => runCommand('build', args, { ...rest, env: { LAPSEBOOK_CONTENT: content, LAPSEBOOK_OUT: out, ...env } }));
+export const buildContent = (content: string, out: string, surroundings: Surroundings = {}, args: readonly string[] = []): Promise<Ended> =>
+  exclusively(() => build(content, out, surroundings, args));
 
-/** The same, where the build is needed and not itself what is tried. */
-export async function buildForTests(content: string, out: string): Promise<void> {
-  const { code, stdout, stderr } = await buildContent(content, out);
-  if (code !== 0) throw new Error(`The build of ${content} ended with ${code}:\n${stdout}${stderr}`);
-}
+const build = (content: string, out: string, { env = {}, ...rest }: Surroundings = {}, args: readonly string[] = []): Promise<Ended> =>
+  runCommand('build', args, { ...rest, env: { LAPSEBOOK_CONTENT: content, LAPSEBOOK_OUT: out, ...env } });
+
+/** The same, where the build is needed and not itself what is tried; nothing if it is there when its turn comes. */
+export const buildForTests = (content: string, out: string, { isThere = () => false, args = [] }: { readonly isThere?: () => boolean; readonly args?: readonly string[] } = {}): Promise<void> =>
+  exclusively(async () => {
+    if (isThere()) return;
+    const { code, stdout, stderr } = await build(content, out, {}, args);
+    if (code !== 0) throw new Error(`The build of ${content} ended with ${code}:\n${stdout}${stderr}`);
+  });
 
 /** The environment without what the test runner and the caller's own content put into it. */
 function withoutOwn(): NodeJS.ProcessEnv {

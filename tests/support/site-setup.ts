@@ -1,12 +1,11 @@
-/** For all tests of finished builds: builds two contents once, the project's own and that of a school at 1,600 m, serves the first, and starts a browser. */
+/** For all tests of finished builds: begins with the first builds while other tests run, serves that of the project's own content, and starts a browser. */
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
 import { staticServer } from '../../src/commands/static-server.ts';
+import { sharedBuild } from './builds.ts';
 import { shareBrowser } from './chromium.ts';
-import { buildForTests } from './command.ts';
 import { newFolder, removeFolder } from './folders.ts';
-import { ROOT } from './root.ts';
 
 /** One of the two folders that a build makes. */
 export interface ServedFolder {
@@ -20,9 +19,9 @@ export interface ServedFolder {
 
 declare module 'vitest' {
   export interface ProvidedContext {
-    /** Folders of one finished build of the project's content and of the highland content; the teachers' stand beside with `-teachers`. */
-    builds: { readonly own: string; readonly highland: string };
-    /** The first of them, public and for teachers. */
+    /** Folder of the builds that are shared; see `sharedBuild`. */
+    builds: string;
+    /** The project's own content, public and for teachers; complete as soon as its build is. */
     served: readonly ServedFolder[];
     /** Address of a browser that all of them look at pages in. */
     browser: string;
@@ -32,10 +31,9 @@ declare module 'vitest' {
 const DEEP = '/a/b/';
 
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
-  const place = newFolder();
-  const builds = { own: join(place, 'own'), highland: join(place, 'highland') };
-  await buildForTests(join(ROOT, 'content'), builds.own);
-  await buildForTests(join(ROOT, 'tests', 'content', 'good', 'highland'), builds.highland);
+  const builds = newFolder();
+  // Who needs one that failed here builds it again and tells why.
+  const building = sharedBuild(builds, 'own').then(() => sharedBuild(builds, 'highland')).catch(() => undefined);
   const closing: (() => void)[] = [];
   const serve = async (folder: string, base: string): Promise<string> => {
     const { server } = staticServer(folder, { base });
@@ -44,7 +42,7 @@ export default async function setup(project: TestProject): Promise<() => Promise
     return `http://127.0.0.1:${(server.address() as AddressInfo).port}${base}`;
   };
   const served: ServedFolder[] = [];
-  for (const [name, folder] of [['public', builds.own], ['teachers', `${builds.own}-teachers`]] as const) {
+  for (const [name, folder] of [['public', join(builds, 'own')], ['teachers', join(builds, 'own-teachers')]] as const) {
     served.push({ name, folder, address: await serve(folder, '/'), deepAddress: await serve(folder, DEEP) });
   }
   const { browser, endpoint } = await shareBrowser();
@@ -54,6 +52,7 @@ export default async function setup(project: TestProject): Promise<() => Promise
   return async () => {
     await browser.close();
     closing.forEach((close) => close());
-    await removeFolder(place);
+    await building;
+    await removeFolder(builds);
   };
 }
