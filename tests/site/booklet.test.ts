@@ -3,48 +3,35 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { browserForFile, builtPages, distinctPages, type BuiltPage } from '../support/browsing.ts';
+import { browserForFile, builtPages, distinctPages, pageForTests, type BuiltPage } from '../support/browsing.ts';
 import { lettersOf, questionsOf, secretsOf } from '../support/lesson-secrets.ts';
 import { endingInTitles, PAPER_SIZES, PAPERS, printerForFile, TITLES } from '../support/paper.ts';
+import { readerForFile } from '../support/parsed.ts';
 import { readCode } from '../support/read-code.ts';
 import { ROOT } from '../support/root.ts';
 
 const open = browserForFile();
 const printed = printerForFile(open);
+const read = readerForFile(open);
 const CONTENT = join(ROOT, 'content');
 const PARTS = ['kit', 'run', 'student', 'background', 'numbers', 'questions', 'safety'];
 const booklets = builtPages().filter(({ path }) => path.endsWith('/booklet/index.html'));
-const sister = (booklet: BuiltPage, sheet: string): string => booklet.address.replace('/booklet/', `/${sheet}/`);
+const sister = (booklet: BuiltPage, sheet: string): string => booklet.file.replace('/booklet/', `/${sheet}/`);
 
-const known = new Map<string, Promise<string[]>>();
-
-/** The letters of all that a selector finds on a page, read once. */
-function texts(address: string, selector: string): Promise<string[]> {
-  const key = `${address} ${selector}`;
-  const found = known.get(key) ?? readTexts(address, selector);
-  known.set(key, found);
-  return found;
-}
-
-async function readTexts(address: string, selector: string): Promise<string[]> {
-  let found: string[] = [];
-  await open({}, async (page) => {
-    await page.goto(address, { waitUntil: 'load' });
-    found = await page.evaluate((wanted) => [...document.querySelectorAll(wanted)].map(({ textContent }) => textContent ?? ''), selector);
-  });
-  return found.map(lettersOf);
-}
+/** The letters of all that a selector finds on a page. */
+const texts = async (file: string, selector: string): Promise<string[]> => (await read(file, selector)).map(lettersOf);
 
 it('finds one booklet for each kit and edition', () => expect(booklets.length).toBe(builtPages().filter(({ path }) => path.endsWith('/run/index.html')).length));
 
 describe.each(booklets)('$name', (booklet) => {
-  const { address, served } = booklet;
+  const { address, file, served } = booklet;
+  const shown = pageForTests(address, { reducedMotion: 'reduce' });
   // Both look alike on paper: one of them is tried on each.
   const papers = served.name === 'public' ? PAPER_SIZES : PAPER_SIZES.slice(0, 1);
 
   it.each(papers)('counts its pages through on %s, and names itself on each', async (format) => {
-    const pages = await printed(address, format);
-    const kit = lettersOf((await texts(address, 'h1'))[0] ?? '');
+    const pages = await printed(booklet, format);
+    const kit = lettersOf((await texts(file, 'h1'))[0] ?? '');
     expect(kit.length).toBeGreaterThan(3);
     expect(pages.length).toBeGreaterThan(10);
     pages.forEach(({ size, text }, at) => {
@@ -56,7 +43,7 @@ describe.each(booklets)('$name', (booklet) => {
   });
 
   it('has on paper every step of the run sheet and the title of every table, in order', async () => {
-    const letters = lettersOf((await printed(address, 'A4')).map(({ text }) => text).join('\n'));
+    const letters = lettersOf((await printed(booklet, 'A4')).map(({ text }) => text).join('\n'));
     const steps = await texts(sister(booklet, 'run'), '.step h3');
     const tables = await texts(sister(booklet, 'numbers'), '.worked > figcaption > .title');
     expect(steps.length).toBeGreaterThan(3);
@@ -65,19 +52,19 @@ describe.each(booklets)('$name', (booklet) => {
   });
 
   it.each(papers)('splits no row of a table on %s', async (format) => {
-    const pages = (await printed(address, format)).map(({ text }) => lettersOf(text));
-    const rows = (await texts(address, '.worked tbody tr, .words tbody tr')).filter((row) => row.length > 8);
+    const pages = (await printed(booklet, format)).map(({ text }) => lettersOf(text));
+    const rows = (await texts(file, '.worked tbody tr, .words tbody tr')).filter((row) => row.length > 8);
     expect(rows.length).toBeGreaterThan(20);
     expect(rows.filter((row) => !pages.some((page) => page.includes(row)))).toEqual([]);
   });
 
   it.each(papers)('leaves no title alone at the foot of a page of %s', async (format) => {
     // The first page lists the titles.
-    expect(endingInTitles((await printed(address, format)).slice(1), await texts(address, TITLES))).toEqual([]);
+    expect(endingInTitles((await printed(booklet, format)).slice(1), await texts(file, TITLES))).toEqual([]);
   });
 
   it('says everything that the sheets say', async () => {
-    const [whole = ''] = await texts(address, 'main');
+    const [whole = ''] = await texts(file, 'main');
     for (const sheet of PARTS.slice(1)) {
       const blocks = await texts(sister(booklet, sheet), 'article > :not(.title-block, .printed-code) :is(p, li, td, th, h2, h3)');
       expect(blocks.length, sheet).toBeGreaterThan(5);
@@ -85,28 +72,23 @@ describe.each(booklets)('$name', (booklet) => {
     }
   });
 
-  it('leads from its contents to each part, and starts each on a page of its own', () =>
-    open({}, async (page) => {
-      await page.goto(address, { waitUntil: 'load' });
-      expect(await page.locator('.contents-part').evaluateAll((links) => links.map((link) => link.getAttribute('href')))).toEqual(PARTS.map((slug) => `#${slug}`));
-      for (const slug of PARTS) expect(await page.locator(`#${slug} > .part-title`).count(), slug).toBe(1);
-      await page.emulateMedia({ media: 'print' });
-      await expect.poll(() => page.locator('.booklet-part').evaluateAll((parts) => parts.map((part) => getComputedStyle(part).breakBefore))).toEqual(PARTS.map(() => 'page'));
-      await page.emulateMedia({ media: null });
-    }));
+  it('leads from its contents to each part, and starts each on a page of its own', async () => {
+    const page = shown();
+    expect(await read(file, '.contents-part', 'href')).toEqual(PARTS.map((slug) => `#${slug}`));
+    for (const slug of PARTS) expect(await page.locator(`#${slug} > .part-title`).count(), slug).toBe(1);
+    await page.emulateMedia({ media: 'print' });
+    await expect.poll(() => page.locator('.booklet-part').evaluateAll((parts) => parts.map((part) => getComputedStyle(part).breakBefore))).toEqual(PARTS.map(() => 'page'));
+    await page.emulateMedia({ media: null });
+  });
 
   it('stays inside itself where a link goes to another of its sheets', async () => {
-    let outward: string[] = [];
-    await open({}, async (page) => {
-      await page.goto(address, { waitUntil: 'load' });
-      outward = await page.locator('.booklet-part a').evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
-    });
+    const outward = await read(file, '.booklet-part a', 'href');
     expect(outward.length).toBeGreaterThan(10);
     expect(outward.filter((href) => PARTS.some((slug) => href.startsWith(`../${slug}/`)))).toEqual([]);
   });
 
   it('has answers only where it is for teachers', async () => {
-    const [whole = ''] = await texts(address, 'main');
+    const [whole = ''] = await texts(file, 'main');
     const secrets = secretsOf(CONTENT).filter(({ where }) => where.startsWith(`kits/${booklet.path.split('/')[1]}/`));
     expect(secrets.length).toBeGreaterThan(10);
     const told = secrets.filter(({ letters }) => whole.includes(letters));
@@ -115,19 +97,22 @@ describe.each(booklets)('$name', (booklet) => {
     expect(questionsOf(CONTENT).length).toBeGreaterThan(0);
   });
 
-  it('carries the code of its permanent address', () => open({}, (page) => expectCode(page, booklet)));
+  it('carries the code of its permanent address', () => expectCode(shown(), booklet));
 });
 
 const SHEETS_WITH_CODE = ['run', 'student', 'numbers', 'safety'];
 
 describe.each(distinctPages().filter(({ path }) => SHEETS_WITH_CODE.some((sheet) => path.endsWith(`/${sheet}/index.html`) && path.startsWith('kits/'))))('$name', (built) => {
-  it('carries on paper, and only there, the code and the words of its permanent address', () => open({}, (page) => expectCode(page, built)));
+  it('carries on paper, and only there, the code and the words of its permanent address', () =>
+    open({}, async (page) => {
+      await page.goto(built.address, { waitUntil: 'load' });
+      await expectCode(page, built);
+    }));
 });
 
 async function expectCode(page: Page, built: BuiltPage): Promise<void> {
   const site = /^address: (\S+?)\/?$/m.exec(readFileSync(join(CONTENT, 'site.yaml'), 'utf8'))?.[1] ?? '';
   const permanent = `${site}/${built.path.replace(/index\.html$/, '')}`;
-  await page.goto(built.address, { waitUntil: 'load' });
   const code = page.locator('.printed-code');
   expect(await code.count()).toBe(1);
   expect(await code.isVisible()).toBe(false);

@@ -3,9 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { browserForFile, builtPages, publicSheets } from '../support/browsing.ts';
 import { lettersOf } from '../support/lesson-secrets.ts';
 import { endingInTitles, PAPER_SIZES, PAPERS, printerForFile, TITLES } from '../support/paper.ts';
+import { readerForFile } from '../support/parsed.ts';
 
 const open = browserForFile();
 const printed = printerForFile(open);
+const read = readerForFile(open);
 
 const sheets = ['run', 'student'].flatMap((sheet) => PAPER_SIZES.flatMap((format) => publicSheets(sheet).map((built) => ({ sheet, format, built }))));
 
@@ -13,8 +15,9 @@ it('finds run and student sheets', () => expect(sheets.length).toBeGreaterThanOr
 
 describe.each(sheets)('$built.path on $format', ({ sheet, format, built }) => {
   it('is on that paper, and every page names kit, sheet, edition, room and address, and counts itself', async () => {
-    const pages = await printed(built.address, format);
-    const kit = lettersOf((await titleOfKit(built.address)) ?? '');
+    const pages = await printed(built, format);
+    const [title = ''] = await read(built.file, 'title');
+    const kit = lettersOf(title.split('·')[0]?.split(':').slice(1).join(':') ?? '');
     expect(kit.length).toBeGreaterThan(3);
     const [, id] = built.path.split('/');
     pages.forEach(({ size, text }, at) => {
@@ -26,23 +29,23 @@ describe.each(sheets)('$built.path on $format', ({ sheet, format, built }) => {
   });
 
   it('prints nothing that only a screen needs', async () => {
-    const letters = lettersOf((await printed(built.address, format)).map(({ text }) => text).join(''));
+    const letters = lettersOf((await printed(built, format)).map(({ text }) => text).join(''));
     for (const part of ['skiptothesheet', 'tapasteptogotoit']) expect(letters).not.toContain(part);
   });
 });
 
-describe.each(publicSheets('run'))('$path', ({ address }) => {
+describe.each(publicSheets('run'))('$path', (built) => {
   it('has every step on paper, in order', async () => {
-    const letters = lettersOf((await printed(address, 'A4')).map(({ text }) => text).join('\n'));
-    const steps = await stepsOf(address);
+    const letters = lettersOf((await printed(built, 'A4')).map(({ text }) => text).join('\n'));
+    const steps = await read(built.file, '.step :is(h2, h3, h4)');
     expect(steps.length).toBeGreaterThan(3);
     expect(steps.map(lettersOf).filter((step) => !letters.includes(step))).toEqual([]);
   });
 });
 
-describe.each(builtPages().filter(({ path }) => path.endsWith('/student/index.html')))('$name', ({ address }) => {
+describe.each(builtPages().filter(({ path }) => path.endsWith('/student/index.html')))('$name', (built) => {
   it.each(PAPER_SIZES)('fills exactly two pages of %s', async (format) => {
-    expect(await printed(address, format)).toHaveLength(2);
+    expect(await printed(built, format)).toHaveLength(2);
   });
 });
 
@@ -50,36 +53,8 @@ const held = ['run', 'background', 'numbers', 'safety'].flatMap((sheet) => PAPER
 
 describe.each(held)('$built.path on $format', ({ format, built }) => {
   it('leaves no heading, no title of a table or figure and no signal word alone at the foot of a page', async () => {
-    const titles = await titlesOf(built.address);
+    const titles = await read(built.file, TITLES);
     expect(titles.length).toBeGreaterThan(3);
-    expect(endingInTitles(await printed(built.address, format), titles.map(lettersOf))).toEqual([]);
+    expect(endingInTitles(await printed(built, format), titles.map(lettersOf))).toEqual([]);
   });
 });
-
-async function titlesOf(address: string): Promise<string[]> {
-  let titles: string[] = [];
-  await open({}, async (page) => {
-    await page.goto(address, { waitUntil: 'load' });
-    titles = await page.locator(TITLES).allTextContents();
-  });
-  return titles;
-}
-
-/** The names of the steps, as the screen has them. */
-async function stepsOf(address: string): Promise<string[]> {
-  let steps: string[] = [];
-  await open({}, async (page) => {
-    await page.goto(address, { waitUntil: 'load' });
-    steps = await page.locator('.step :is(h2, h3, h4)').allInnerTexts();
-  });
-  return steps;
-}
-
-async function titleOfKit(address: string): Promise<string | undefined> {
-  let title: string | undefined;
-  await open({}, async (page) => {
-    await page.goto(address, { waitUntil: 'domcontentloaded' });
-    title = (await page.title()).split('·')[0]?.split(':').slice(1).join(':').trim();
-  });
-  return title;
-}

@@ -1,5 +1,7 @@
 /** Pages of the site as a browser prints them. */
+import { existsSync, readFileSync } from 'node:fs';
 import type { BrowserContextOptions, Page } from 'playwright-core';
+import type { BuiltPage } from './browsing.ts';
 import { lettersOf } from './lesson-secrets.ts';
 import { pagesOfPdf, type PrintedPage } from './printed.ts';
 
@@ -21,20 +23,24 @@ export const endingInTitles = (pages: readonly PrintedPage[], titles: readonly s
 
 type Open = (options: BrowserContextOptions, look: (page: Page) => Promise<void>) => Promise<void>;
 
-/** Prints each address once on each paper for all tests of a file, since that takes long. */
-export function printerForFile(open: Open): (address: string, format: PaperSize) => Promise<PrintedPage[]> {
+/** Where the build has printed a sheet, on the paper that it takes if none is named. */
+const fileOfPrint = ({ file }: BuiltPage): string => file.replace(/\/index\.html$/, '.pdf');
+
+/** Each page as the build has printed it, or else printed once on each paper for all tests of a file, since that takes long. */
+export function printerForFile(open: Open): (built: BuiltPage, format: PaperSize) => Promise<PrintedPage[]> {
   const known = new Map<string, Promise<PrintedPage[]>>();
-  const print = async (address: string, format: PaperSize): Promise<PrintedPage[]> => {
+  const print = async (built: BuiltPage, format: PaperSize): Promise<PrintedPage[]> => {
+    if (format === 'A4' && existsSync(fileOfPrint(built))) return pagesOfPdf(readFileSync(fileOfPrint(built)));
     let pages: PrintedPage[] = [];
     await open({}, async (page) => {
-      await page.goto(address, { waitUntil: 'load' });
+      await page.goto(built.address, { waitUntil: 'load' });
       pages = await pagesOfPdf(await page.pdf({ format }));
     });
     return pages;
   };
-  return (address, format) => {
-    const key = `${format} ${address}`;
-    const pages = known.get(key) ?? print(address, format);
+  return (built, format) => {
+    const key = `${format} ${built.address}`;
+    const pages = known.get(key) ?? print(built, format);
     known.set(key, pages);
     return pages;
   };
