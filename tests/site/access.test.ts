@@ -1,9 +1,10 @@
-/** Every page may be read by everybody: WCAG 2.2 AA as axe sees it, small and large windows, headings, language. */
+/** Every page may be read by everybody: WCAG 2.2 AA as axe sees it, small and large windows, headings, language, every control by keyboard. */
 import { readFileSync } from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { browserForFile, builtPages, pageForTests, plainPages } from '../support/browsing.ts';
+import { nameControls, walk } from '../support/keyboard.ts';
 
 browserForFile();
 
@@ -79,6 +80,15 @@ describe.each(plainPages())('$name', (built) => {
     expect(levels[0]).toBe(1);
     expect(levels.filter((level) => level === 1)).toHaveLength(1);
     expect(levels.filter((level, at) => level > (levels[at - 1] ?? level) + 1)).toEqual([]);
+  });
+
+  it('can be reached by keyboard in full, and shows where the focus is', async () => {
+    await shown().emulateMedia({ colorScheme: 'light' });
+    const controls = await nameControls(shown());
+    const focused = await walk(shown());
+    const reached = new Set(focused.map(({ control }) => control));
+    expect(controls.filter((control) => !reached.has(control))).toEqual([]);
+    expect(focused.filter(({ marked }) => !marked)).toEqual([]);
   });
 });
 
