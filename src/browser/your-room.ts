@@ -124,12 +124,12 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
       void leadBack(() => turn === run);
     };
     performance.measure('room', { start: started });
-    setTimeout(() => turn === run && void finish([...unseen].filter(({ isSlow }) => !isSlow), slow, draw, () => turn === run, refused, end));
+    void finish(started, [...unseen].filter(({ isSlow }) => !isSlow), slow, draw, () => turn === run, refused, end);
   }
 
-  /** Draws what is out of sight and then what takes simulations, as long as nothing newer is wanted. */
-  async function finish(unseen: readonly Piece[], slow: Piece[], draw: (piece: Piece) => void, isWanted: () => boolean, refused: Set<string>, end: () => void): Promise<void> {
-    let since = performance.now();
+  /** Draws what is out of sight and then what takes simulations, as long as nothing newer is wanted. A page that is done within a slice is laid out once. */
+  async function finish(started: number, unseen: readonly Piece[], slow: Piece[], draw: (piece: Piece) => void, isWanted: () => boolean, refused: Set<string>, end: () => void): Promise<void> {
+    let since = started;
     /** Lets the page answer where it has not for long; says whether this is still wanted. */
     const next = async (): Promise<boolean> => {
       if (performance.now() - since > SLICE) {
