@@ -5,6 +5,7 @@ import {
   HEAT_CAPACITY_DRY_AIR,
   STANDARD_PRESSURE,
 } from './constants.ts';
+import { exp, log } from './elementary.ts';
 import { inRange } from './range.ts';
 import type { Kelvin, Meter, MeterPerSecond, Pascal, Quantity, Ratio } from './units.ts';
 
@@ -29,8 +30,8 @@ const PRESSURE_HIGH = 5e5;
  * Source: Hall & Pruppacher 1976, in Pruppacher & Klett 1997, eq. 13-3.
  */
 export function vaporDiffusivity(temperature: Kelvin, pressure: Pascal): SquareMeterPerSecond {
-  const { T, p } = checked(temperature, pressure);
-  return 2.11e-5 * (T / 273.15) ** 1.94 * (STANDARD_PRESSURE / p);
+  const T = checked(temperature, pressure);
+  return 2.11e-5 * exp(1.94 * log(T / 273.15)) * (STANDARD_PRESSURE / pressure);
 }
 
 /**
@@ -41,8 +42,8 @@ export function vaporDiffusivity(temperature: Kelvin, pressure: Pascal): SquareM
  * Source: ISO 2533 and US Standard Atmosphere 1976, eq. 53.
  */
 export function thermalConductivityOfAir(temperature: Kelvin): WattPerMeterKelvin {
-  const { T } = checked(temperature, STANDARD_PRESSURE);
-  return (2.64638e-3 * T ** 1.5) / (T + 245.4 * 10 ** (-12 / T));
+  const T = checked(temperature);
+  return (2.64638e-3 * T * Math.sqrt(T)) / (T + 245.4 * exp((-12 * Math.LN10) / T));
 }
 
 /**
@@ -53,8 +54,8 @@ export function thermalConductivityOfAir(temperature: Kelvin): WattPerMeterKelvi
  * Source: Sutherland's law with the constants of ISO 2533 and US Standard Atmosphere 1976, eq. 51.
  */
 export function viscosityOfAir(temperature: Kelvin): PascalSecond {
-  const { T } = checked(temperature, STANDARD_PRESSURE);
-  return (1.458e-6 * T ** 1.5) / (T + 110.4);
+  const T = checked(temperature);
+  return (1.458e-6 * T * Math.sqrt(T)) / (T + 110.4);
 }
 
 /**
@@ -66,8 +67,8 @@ export function viscosityOfAir(temperature: Kelvin): PascalSecond {
  * Source: from the viscosity; Seinfeld & Pandis 2006, eq. 9.6.
  */
 export function meanFreePathOfAir(temperature: Kelvin, pressure: Pascal): Meter {
-  const { T, p } = checked(temperature, pressure);
-  return (2 * viscosityOfAir(T)) / (p * Math.sqrt(8 / (Math.PI * GAS_CONSTANT_DRY_AIR * T)));
+  const T = checked(temperature, pressure);
+  return (2 * viscosityOfAir(T)) / (pressure * Math.sqrt(8 / (Math.PI * GAS_CONSTANT_DRY_AIR * T)));
 }
 
 /**
@@ -91,8 +92,8 @@ export function meanFreePathOfVapor(temperature: Kelvin, pressure: Pascal): Mete
  * Source: as {@link meanFreePathOfVapor}, by the likeness of heat and vapor in Pruppacher & Klett 1997, eq. 13-20.
  */
 export function meanFreePathOfHeat(temperature: Kelvin, pressure: Pascal): Meter {
-  const { T, p } = checked(temperature, pressure);
-  const volumetricHeat = (p / (GAS_CONSTANT_DRY_AIR * T)) * HEAT_CAPACITY_DRY_AIR;
+  const T = checked(temperature, pressure);
+  const volumetricHeat = (pressure / (GAS_CONSTANT_DRY_AIR * T)) * HEAT_CAPACITY_DRY_AIR;
   return (3 * thermalConductivityOfAir(T)) / (volumetricHeat * meanSpeed(T, GAS_CONSTANT_DRY_AIR));
 }
 
@@ -117,9 +118,7 @@ function meanSpeed(temperature: Kelvin, gasConstant: number): MeterPerSecond {
   return Math.sqrt((8 * gasConstant * temperature) / Math.PI);
 }
 
-function checked(temperature: Kelvin, pressure: Pascal): { T: Kelvin; p: Pascal } {
-  return {
-    T: inRange('temperature', temperature, TEMPERATURE_LOW, TEMPERATURE_HIGH, 'K'),
-    p: inRange('pressure', pressure, PRESSURE_LOW, PRESSURE_HIGH, 'Pa'),
-  };
+function checked(temperature: Kelvin, pressure: Pascal = STANDARD_PRESSURE): Kelvin {
+  inRange('pressure', pressure, PRESSURE_LOW, PRESSURE_HIGH, 'Pa');
+  return inRange('temperature', temperature, TEMPERATURE_LOW, TEMPERATURE_HIGH, 'K');
 }

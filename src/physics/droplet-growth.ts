@@ -7,7 +7,7 @@
  * Source: Pruppacher & Klett 1997, ch. 13-2; Fuchs & Sutugin 1971 for the gas-kinetic part. Left out, and small
  * here: ventilation of falling drops, the vapor's own drift (1–2 %), heat capacity of the drop.
  */
-import { DENSITY_LIQUID_WATER, GAS_CONSTANT_VAPOR, MOLAR_MASS_RATIO } from './constants.ts';
+import { DENSITY_LIQUID_WATER, GAS_CONSTANT_VAPOR } from './constants.ts';
 import {
   gasKineticResistance,
   gasKineticSlope,
@@ -18,7 +18,7 @@ import {
 } from './diffusion.ts';
 import { exp, log } from './elementary.ts';
 import { kelvinLength } from './koehler.ts';
-import { saturationPressureInAir } from './moist-air.ts';
+import { saturationPressureInAir, vaporPressureOf } from './moist-air.ts';
 import { latentHeatOfVaporization, saturationVaporPressure } from './saturation.ts';
 import type { Kelvin, Pascal, Ratio } from './units.ts';
 
@@ -52,7 +52,7 @@ export function describeGas(T: Kelvin, p: Pascal, mixingRatio: Ratio, condensati
   const e = logAt(2 * NODE);
   return [
     T,
-    (p * mixingRatio) / (MOLAR_MASS_RATIO + mixingRatio) / T,
+    vaporPressureOf(p, mixingRatio) / T,
     saturationPressureInAir(T, p) / T,
     kelvinLength(T) / 2,
     latentHeatOfVaporization(T) / (thermalConductivityOfAir(T) * GAS_CONSTANT_VAPOR),

@@ -5,10 +5,9 @@ import {
   HEAT_CAPACITY_DRY_AIR,
   HEAT_CAPACITY_VAPOR,
   HOMOGENEOUS_FREEZING_POINT,
-  MOLAR_MASS_RATIO,
 } from './constants.ts';
 import { exp, log } from './elementary.ts';
-import { dryAirDensity, moistAirOfMixingRatio, saturationMixingRatio, saturationPressureInAir, saturationRatioOf, type MoistAir } from './moist-air.ts';
+import { dryAirDensity, moistAirOfMixingRatio, saturationMixingRatio, saturationPressureInAir, saturationRatioOf, vaporPressureOf, type MoistAir } from './moist-air.ts';
 import { inRange } from './range.ts';
 import { findRoot } from './roots.ts';
 import { latentHeatOfVaporization } from './saturation.ts';
@@ -151,7 +150,7 @@ const REFERENCE_TEMPERATURE = 273.15;
 const REFERENCE_PRESSURE = 1e5;
 
 function entropyOf(T: Kelvin, p: Pascal, vapor: Ratio, water: Ratio): JoulePerKilogramKelvin {
-  const vaporPressure = (p * vapor) / (MOLAR_MASS_RATIO + vapor);
+  const vaporPressure = vaporPressureOf(p, vapor);
   const lnT = log(T / REFERENCE_TEMPERATURE);
   const dry = HEAT_CAPACITY_DRY_AIR * lnT - GAS_CONSTANT_DRY_AIR * log((p - vaporPressure) / REFERENCE_PRESSURE);
   const liquid = water - vapor;

@@ -59,9 +59,14 @@ export function mixingRatioOf(vaporPressure: Pascal, pressure: Pascal): Ratio {
   return (MOLAR_MASS_RATIO * e) / (pressure - e);
 }
 
+/** Pressure of the vapor in air of a given mixing ratio, Pa. */
+export function vaporPressureOf(pressure: Pascal, mixingRatio: Ratio): Pascal {
+  return (pressure * mixingRatio) / (MOLAR_MASS_RATIO + mixingRatio);
+}
+
 /** Vapor pressure over that of saturation, of air of a given mixing ratio. */
 export function saturationRatioOf(temperature: Kelvin, pressure: Pascal, mixingRatio: Ratio): Ratio {
-  return (pressure * mixingRatio) / (MOLAR_MASS_RATIO + mixingRatio) / saturationPressureInAir(temperature, pressure);
+  return vaporPressureOf(pressure, mixingRatio) / saturationPressureInAir(temperature, pressure);
 }
 
 /** Density of the dry air alone, kg/m³, in air of a given mixing ratio. */
@@ -98,7 +103,7 @@ export function moistAir(state: {
 export function moistAirOfMixingRatio(temperature: Kelvin, pressure: Pascal, mixingRatio: Ratio): MoistAir {
   inRange('mixingRatio', mixingRatio, 0, 0.6, '');
   const saturationPressure = saturationPressureInAir(temperature, pressure);
-  const vaporPressure = (pressure * mixingRatio) / (MOLAR_MASS_RATIO + mixingRatio);
+  const vaporPressure = vaporPressureOf(pressure, mixingRatio);
   return describe(temperature, pressure, vaporPressure, vaporPressure / saturationPressure);
 }
 

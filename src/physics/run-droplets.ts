@@ -15,20 +15,16 @@ import { inRange } from './range.ts';
 import { latentHeatOfVaporization } from './saturation.ts';
 import type { Kelvin, Kilogram, Meter, MeterPerSecond, Pascal, Ratio } from './units.ts';
 
-/** The particles' kind, and the water on one of them. */
+/** The kind of the particles that droplets form on. */
 export interface DropletLaw {
   readonly dryDiameter: Meter;
   readonly kappa: Ratio;
-  /** Water on a particle whose droplet has the given radius, kg */
-  readonly waterMass: (radius: Meter) => Kilogram;
-  /** Share of the droplet's volume that is water, 0 to 1 */
-  readonly waterShare: (radius: Meter) => Ratio;
 }
 
 /** How one droplet changes. */
 export interface DropletRates {
-  /** m/s */
-  readonly radiusRate: number;
+  /** Of the unknown of {@link sizeOf}, 1/s */
+  readonly sizeRate: number;
   /** kg/s */
   readonly massRate: number;
   /** m/s */
@@ -42,15 +38,28 @@ export interface DropletRates {
  * @throws RangeError outside a range
  */
 export function dropletLaw(dryDiameter: Meter, kappa: Ratio): DropletLaw {
-  const dryRadius = inRange('nuclei.dryDiameter', dryDiameter, 1e-8, 1e-5, 'm') / 2;
+  inRange('nuclei.dryDiameter', dryDiameter, 1e-8, 1e-5, 'm');
   inRange('nuclei.kappa', kappa, 1e-3, 2, '');
-  const dryCube = dryRadius ** 3;
-  return {
-    dryDiameter,
-    kappa,
-    waterMass: (radius) => ((4 * Math.PI) / 3) * DENSITY_LIQUID_WATER * Math.max(0, radius ** 3 - dryCube),
-    waterShare: (radius) => Math.max(0, 1 - dryCube / radius ** 3),
-  };
+  return { dryDiameter, kappa };
+}
+
+/**
+ * The unknown that stands for the radius: with q = (r/r_dry)², it is q − 1/q. It grows and shrinks as evenly as a droplet's
+ * square does, and none stands for a radius that is not above 0.
+ */
+export function sizeOf({ dryDiameter }: DropletLaw, radius: Meter): number {
+  const square = ((2 * radius) / dryDiameter) ** 2;
+  return square - 1 / square;
+}
+
+/** The radius that an unknown stands for, m. */
+export function radiusOf({ dryDiameter }: DropletLaw, size: number): Meter {
+  return (dryDiameter / 2) * Math.sqrt((size + Math.sqrt(size * size + 4)) / 2);
+}
+
+/** Water on a particle whose droplet has a radius, kg. */
+export function waterMass({ dryDiameter }: DropletLaw, radius: Meter): Kilogram {
+  return (4 / 3) * Math.PI * DENSITY_LIQUID_WATER * Math.max(0, radius * radius * radius - (dryDiameter / 2) ** 3);
 }
 
 /**
@@ -69,38 +78,36 @@ export function hazeRadius(law: DropletLaw, temperature: Kelvin, saturationRatio
 }
 
 /**
- * Growth (or evaporation) and fall of one droplet.
- * @param law see {@link dropletLaw}
- * @param radius m
+ * Growth (or evaporation) and fall of one droplet in gas of a temperature and a pressure: a function of its kind, its
+ * radius in m, and the pressure of the vapor in the gas in Pa.
  * @param temperature of the gas, K, 235 to 332
  * @param pressure absolute, Pa
- * @param saturationRatio of the gas
  * Source: Maxwell–Mason, Rogers & Yau 1989, eq. 7.18, with the solute of Petters & Kreidenweis 2007, eq. 6, and gas-kinetic
  *   factors of Fuchs & Sutugin 1971 for both coefficients 1. Linear in the saturation ratio, so up to 10 % too fast above
  *   a ratio of 1.3. Fall: Stokes, which overstates it above a radius of 30 µm.
  */
-export function dropletOf(
-  law: DropletLaw,
-  radius: Meter,
-  temperature: Kelvin,
-  pressure: Pascal,
-  saturationRatio: Ratio,
-): DropletRates {
+export function dropletsIn(temperature: Kelvin, pressure: Pascal): (law: DropletLaw, radius: Meter, vaporPressure: Pascal) => DropletRates {
   const T = temperature;
   const latentHeat = latentHeatOfVaporization(T);
-  const waterVolume = Math.max(law.waterShare(radius), 1e-12);
-  const activity = waterVolume / (waterVolume + law.kappa * (1 - waterVolume));
-  const equilibrium = activity * exp(kelvinLength(T) / (2 * radius));
-  const forHeat =
-    ((latentHeat / (GAS_CONSTANT_VAPOR * T) - 1) * latentHeat * DENSITY_LIQUID_WATER * gasKineticResistance(meanFreePathOfHeat(T, pressure) / radius, 1)) /
-    (thermalConductivityOfAir(T) * T);
-  const forVapor =
-    (DENSITY_LIQUID_WATER * GAS_CONSTANT_VAPOR * T * gasKineticResistance(meanFreePathOfVapor(T, pressure) / radius, 1)) /
-    (vaporDiffusivity(T, pressure) * saturationPressureInAir(T, pressure));
-  const radiusRate = (saturationRatio - equilibrium) / ((equilibrium * forHeat + forVapor) * radius);
-  return {
-    radiusRate,
-    massRate: 4 * Math.PI * radius * radius * DENSITY_LIQUID_WATER * radiusRate,
-    fallSpeed: (2 * DENSITY_LIQUID_WATER * STANDARD_GRAVITY * radius * radius) / (9 * viscosityOfAir(T)),
+  const saturationPressure = saturationPressureInAir(T, pressure);
+  const heatPath = meanFreePathOfHeat(T, pressure);
+  const vaporPath = meanFreePathOfVapor(T, pressure);
+  const kelvinRadius = kelvinLength(T) / 2;
+  const heatTerm = ((latentHeat / (GAS_CONSTANT_VAPOR * T) - 1) * latentHeat * DENSITY_LIQUID_WATER) / (thermalConductivityOfAir(T) * T);
+  const vaporTerm = (DENSITY_LIQUID_WATER * GAS_CONSTANT_VAPOR * T) / (vaporDiffusivity(T, pressure) * saturationPressure);
+  const fall = (2 * DENSITY_LIQUID_WATER * STANDARD_GRAVITY) / (9 * viscosityOfAir(T));
+  return (law, radius, vaporPressure) => {
+    const ratio = (2 * radius) / law.dryDiameter;
+    const share = Math.max(1 - 1 / (ratio * ratio * ratio), 1e-12);
+    const activity = share / (share + law.kappa * (1 - share));
+    const equilibrium = activity * exp(kelvinRadius / radius);
+    const forHeat = heatTerm * gasKineticResistance(heatPath / radius, 1);
+    const forVapor = vaporTerm * gasKineticResistance(vaporPath / radius, 1);
+    const radiusRate = (vaporPressure / saturationPressure - equilibrium) / ((equilibrium * forHeat + forVapor) * radius);
+    return {
+      sizeRate: (2 * (ratio * ratio + 1 / (ratio * ratio)) * radiusRate) / radius,
+      massRate: 4 * Math.PI * radius * radius * DENSITY_LIQUID_WATER * radiusRate,
+      fallSpeed: fall * radius * radius,
+    };
   };
 }

@@ -2,10 +2,10 @@
 import { log } from './elementary.ts';
 import { dryAirDensity, moistAir, type MoistAir } from './moist-air.ts';
 import { inRange } from './range.ts';
-import { dropletLaw, hazeRadius } from './run-droplets.ts';
+import { dropletLaw, hazeRadius, sizeOf, waterMass } from './run-droplets.ts';
 import type { RunEvent, TimedPressure } from './run-events.ts';
 import type { CubicMeter, Kelvin, KelvinDifference, Meter, Pascal, PerCubicMeter, Ratio, Second } from './units.ts';
-import { LN_PARTICLES, LN_RADIUS, NO_PARTICLES, PRESSURE, TEMPERATURE, THERMOMETER, WATER, type VesselConstants } from './vessel-equations.ts';
+import { LN_PARTICLES, NO_PARTICLES, PRESSURE, SIZE, TEMPERATURE, THERMOMETER, WATER, type VesselConstants } from './vessel-equations.ts';
 
 /** The vessel of a run. */
 export interface RunVessel {
@@ -152,10 +152,10 @@ export function initialState(input: RunInput, vessel: VesselConstants): Float64A
   if (droplets !== undefined) {
     const radius = hazeRadius(droplets, start.temperature, start.saturationRatio);
     const number = inRange('nuclei.number', input.nuclei?.number ?? 0, 0, MOST_PARTICLES, '1/m³');
-    state[LN_RADIUS] = log(radius);
+    state[SIZE] = sizeOf(droplets, radius);
     const particles = perKilogram(number, start.temperature, start.pressure, start.mixingRatio);
     state[LN_PARTICLES] = Math.max(NO_PARTICLES, log(particles));
-    state[WATER] += particles * droplets.waterMass(radius);
+    state[WATER] += particles * waterMass(droplets, radius);
   }
   return state;
 }

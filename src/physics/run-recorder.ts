@@ -1,9 +1,9 @@
 /** A run under way: it advances the vessel's state through stretches of time and keeps the series. */
-import { exp, log } from './elementary.ts';
+import { cbrt, exp, log } from './elementary.ts';
 import { dryAirDensity, saturationRatioOf } from './moist-air.ts';
 import { gaugeReading } from './pump.ts';
 import { inRange } from './range.ts';
-import { hazeRadius } from './run-droplets.ts';
+import { hazeRadius, radiusOf, sizeOf, waterMass } from './run-droplets.ts';
 import { initialState, perKilogram, vesselConstants, type RunInput } from './run-input.ts';
 import { stiffIntegrator, type Derivative, type Integrator, type Interpolant } from './runge-kutta.ts';
 import type { Kelvin, KelvinDifference, KilogramPerCubicMeter, Meter, Pascal, PerCubicMeter, Ratio, Second } from './units.ts';
@@ -12,14 +12,15 @@ import {
   DRAWN,
   heatCapacityOf,
   LN_PARTICLES,
-  LN_RADIUS,
   PRESSURE,
   rangeOf,
+  SIZE,
   TEMPERATURE,
   THERMOMETER,
   vesselDerivative,
   WATER,
   type Action,
+  type VesselConstants,
 } from './vessel-equations.ts';
 
 /** A moment of a run. */
@@ -63,13 +64,14 @@ export interface RunRecorder {
 // Largest error of a step. Without droplets the equations are smooth and the digits cost little.
 const CLEAR_ACCURACY: KelvinDifference = 2e-7;
 const CLOUDY_ACCURACY: KelvinDifference = 1e-4;
-/** Of the logarithm of the droplets' radius, of the particles' number, and of the room's particles that come in. */
-const RADIUS_ACCURACY: Ratio = 3e-4;
+/** Of the droplets' size, and as a share of it: 3·10⁻⁴ of the radius. */
+const SIZE_ACCURACY: Ratio = 6e-4;
+/** Of the logarithm of the particles' number, and of the room's particles that come in. */
 const PARTICLE_ACCURACY: Ratio = 1e-5;
 /** Fewer per kg of dry air are none. */
 const FEWEST_PARTICLES = 1e-3;
-// Sizes of the unknowns: temperature, pressure, water, thermometer, logarithms of radius and particles.
-const SCALES = [300, 1e5, 1e-2, 300, 15, 20];
+// Sizes of the unknowns: temperature, pressure, water, thermometer, the droplets' size, logarithm of the particles.
+const SCALES = [300, 1e5, 1e-2, 300, 1, 20];
 
 /**
  * A run at its first moment.
@@ -113,7 +115,7 @@ export function startRecorder(input: RunInput, from: Second, span: Second): RunR
       saturationRatio: saturationRatioOf(gasTemperature, pressure, vapor),
       mixingRatio: vapor,
       liquidWaterContent: hasDroplets ? liquid * dryDensity : 0,
-      dropletDiameter: hasDroplets ? 2 * exp(of[LN_RADIUS]!) : 0,
+      dropletDiameter: hasDroplets ? 2 * radiusOf(droplets!, of[SIZE]!) : 0,
       particles: droplets === undefined ? 0 : ((hasDroplets ? own : 0) + Math.max(0, of[DRAWN]!)) * dryDensity,
     };
     // What happens suddenly replaces the point before it, so that no time stands twice.
@@ -122,23 +124,30 @@ export function startRecorder(input: RunInput, from: Second, span: Second): RunR
   };
   record(from, state);
 
-  let derivative = vesselDerivative(vessel, {});
-  const integrate = integratorFor(state.length, Math.max(1, room.particles), accuracy, (at, of, out) => derivative(at, of, out));
+  const followers: Follower[] = [];
+  /** Only what there is takes part: droplets once there are particles, particles from the room where it has any. */
+  const unknowns = (): number => {
+    if (room.particles > 0) return DRAWN + 1;
+    return droplets !== undefined && exp(state[LN_PARTICLES]!) > FEWEST_PARTICLES ? LN_PARTICLES + 1 : THERMOMETER + 1;
+  };
 
   const advance = (until: Second, action: Action): void => {
     if (until <= time) return;
-    derivative = vesselDerivative(vessel, action);
+    const count = unknowns();
+    const inPlay = count > LN_PARTICLES ? droplets : undefined;
+    const follow = (followers[count] ??= followerOf({ ...vessel, droplets: inPlay }, count, accuracy));
     const keepSamples = (_: Second, to: Second, interpolate: Interpolant): void => {
       for (; from + nextSample * interval < to; nextSample++) {
         interpolate(from + nextSample * interval, sampled);
         record(from + nextSample * interval, sampled);
       }
     };
+    sampled.set(state);
     try {
-      integrate(state, time, until, keepSamples);
+      follow(action)(state.subarray(0, count), time, until, keepSamples);
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
-      throw new RangeError(`the gas comes to ${state[TEMPERATURE]!} K and ${state[PRESSURE]!} Pa; ${rangeOf(droplets)}`, { cause: error });
+      throw new RangeError(`the gas comes to ${state[TEMPERATURE]!} K and ${state[PRESSURE]!} Pa; ${rangeOf(inPlay)}`, { cause: error });
     }
     if (from + nextSample * interval === until) nextSample++;
     time = until;
@@ -162,10 +171,10 @@ export function startRecorder(input: RunInput, from: Second, span: Second): RunR
     if (droplets === undefined || added <= 0) return;
     const before = exp(state[LN_PARTICLES]!);
     const share = added / (before + added);
-    const cube = (1 - share) * exp(3 * state[LN_RADIUS]!) + share * hazeInRoom ** 3;
-    state[LN_RADIUS] = log(cube) / 3;
+    const cube = (1 - share) * radiusOf(droplets, state[SIZE]!) ** 3 + share * hazeInRoom ** 3;
+    state[SIZE] = sizeOf(droplets, cbrt(cube));
     state[LN_PARTICLES] = log(before + added);
-    state[WATER]! += added * droplets.waterMass(hazeInRoom);
+    state[WATER]! += added * waterMass(droplets, hazeInRoom);
   };
 
   const addParticles = (number: PerCubicMeter): void => {
@@ -176,13 +185,23 @@ export function startRecorder(input: RunInput, from: Second, span: Second): RunR
   return { series, time: () => time, pressure: () => state[PRESSURE]!, advance, jumpTo, addParticles };
 }
 
-function integratorFor(dimension: number, roomParticles: number, accuracy: KelvinDifference, derivative: Derivative): Integrator {
+/** An integrator for each action, one after the other on the same vessel. */
+type Follower = (action: Action) => Integrator;
+
+function followerOf(vessel: VesselConstants, unknowns: number, accuracy: KelvinDifference): Follower {
+  const roomParticles = Math.max(1, vessel.room.particles);
   // What a kelvin is worth: 1000 Pa and 1 g/kg, about as an adiabat and the saturation curve have it.
   const clear = [accuracy, 1000 * accuracy, 1e-3 * accuracy, accuracy];
-  return stiffIntegrator({
-    dimension,
-    derivative,
-    tolerances: [...clear, RADIUS_ACCURACY, PARTICLE_ACCURACY, PARTICLE_ACCURACY * roomParticles].slice(0, dimension),
-    scales: [...SCALES, roomParticles].slice(0, dimension),
+  let derivative: Derivative;
+  const integrate = stiffIntegrator({
+    dimension: unknowns,
+    derivative: (time, state, out) => derivative(time, state, out),
+    tolerances: [...clear, SIZE_ACCURACY, PARTICLE_ACCURACY, PARTICLE_ACCURACY * roomParticles].slice(0, unknowns),
+    shares: [0, 0, 0, 0, SIZE_ACCURACY, 0, 0],
+    scales: [...SCALES, roomParticles].slice(0, unknowns),
   });
+  return (action) => {
+    derivative = vesselDerivative(vessel, action);
+    return integrate;
+  };
 }

@@ -14,6 +14,8 @@ export interface StiffSystem {
   readonly derivative: Derivative;
   /** Largest error of a step in each unknown, absolute, in the unknown's unit */
   readonly tolerances: readonly number[];
+  /** The same as shares of each unknown, in addition; 0 unless given */
+  readonly shares?: readonly number[];
   /** Typical size of each unknown, above 0: sets the increments of the numerical Jacobian */
   readonly scales: readonly number[];
 }
@@ -62,7 +64,7 @@ const MOST_STEPS = 1_000_000;
  * Source: Hairer & Wanner 1996, sect. IV.7 (RODAS); numerical Jacobian by forward differences.
  */
 export function stiffIntegrator(system: StiffSystem): Integrator {
-  const { dimension: n, derivative, tolerances, scales } = system;
+  const { dimension: n, derivative, tolerances, scales, shares = tolerances.map(() => 0) } = system;
   const stages = STAGES.map(() => new Float64Array(n));
   const [slope, trial, shifted, timeSlope, next] = [0, 1, 2, 3, 4].map(() => new Float64Array(n)) as [
     Float64Array, Float64Array, Float64Array, Float64Array, Float64Array,
@@ -79,7 +81,11 @@ export function stiffIntegrator(system: StiffSystem): Integrator {
 
   const linearize = (time: number, state: Float64Array, span: number): boolean => {
     if (!isSlopeKnown) derivative(time, state, slope);
-    for (let j = 0; j < n; j++) {
+    const delay = 1e-6 * span;
+    derivative(time + delay, state, shifted);
+    for (let i = 0; i < n; i++) timeSlope[i] = (shifted[i]! - slope[i]!) / delay;
+    // The last unknown first: a system whose first ones cost most may keep what follows from them.
+    for (let j = n - 1; j >= 0; j--) {
       const value = state[j]!;
       const increment = SQRT_EPSILON * Math.max(Math.abs(value), scales[j]!);
       state[j] = value + increment;
@@ -87,9 +93,6 @@ export function stiffIntegrator(system: StiffSystem): Integrator {
       state[j] = value;
       for (let i = 0; i < n; i++) jacobian[i * n + j] = (shifted[i]! - slope[i]!) / increment;
     }
-    const delay = 1e-6 * span;
-    derivative(time + delay, state, shifted);
-    for (let i = 0; i < n; i++) timeSlope[i] = (shifted[i]! - slope[i]!) / delay;
     return areFinite(slope) && areFinite(jacobian) && areFinite(timeSlope);
   };
 
@@ -125,7 +128,7 @@ export function stiffIntegrator(system: StiffSystem): Integrator {
     for (let i = 0; i < n; i++) {
       const error = stages[5]![i]!;
       next[i] = trial[i]! + error;
-      sum += (error / tolerances[i]!) ** 2;
+      sum += (error / (tolerances[i]! + shares[i]! * Math.abs(state[i]!))) ** 2;
     }
     derivative(time + h, next, shifted);
     return areFinite(shifted) ? Math.sqrt(sum / n) : Infinity;

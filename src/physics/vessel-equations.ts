@@ -11,20 +11,20 @@ import {
   HOMOGENEOUS_FREEZING_POINT,
 } from './constants.ts';
 import { exp } from './elementary.ts';
-import { dropletOf, type DropletLaw } from './run-droplets.ts';
-import { mixingRatioOf, saturationRatioOf } from './moist-air.ts';
+import { dropletsIn, radiusOf, waterMass, type DropletLaw } from './run-droplets.ts';
+import { mixingRatioOf, vaporPressureOf } from './moist-air.ts';
 import { enhancementFactor, latentHeatOfVaporization, saturationVaporPressure } from './saturation.ts';
 import type { Derivative } from './runge-kutta.ts';
 import type { Kelvin, Meter, Pascal, Ratio, Second } from './units.ts';
 
-/** Places of the unknowns in the state; the last three only where there are particles. */
+/** Places of the unknowns in the state; the last three count only where there are particles, the very last where they come in with room air. */
 export const TEMPERATURE = 0;
 export const PRESSURE = 1;
 /** Vapor and liquid, kg per kg of dry air */
 export const WATER = 2;
 export const THERMOMETER = 3;
-/** Logarithm of the droplets' radius in meters */
-export const LN_RADIUS = 4;
+/** Of the droplets, see sizeOf in run-droplets.ts */
+export const SIZE = 4;
 /** Logarithm of the particles with their droplets, per kg of dry air: they thin out and never pass zero */
 export const LN_PARTICLES = 5;
 /** Particles that came in with room air since the action began, per kg of dry air: they join the others when it ends */
@@ -93,7 +93,7 @@ const HIGHEST_PRESSURE = 5e5;
 
 /** Vapor, liquid and gas constant of a state. */
 export function airOf(state: Float64Array, droplets: DropletLaw | undefined): VesselAir {
-  const liquid = droplets === undefined ? 0 : exp(state[LN_PARTICLES]!) * droplets.waterMass(exp(state[LN_RADIUS]!));
+  const liquid = droplets === undefined ? 0 : exp(state[LN_PARTICLES]!) * waterMass(droplets, radiusOf(droplets, state[SIZE]!));
   const vapor = state[WATER]! - liquid;
   return { vapor, liquid, gasConstant: GAS_CONSTANT_DRY_AIR + vapor * GAS_CONSTANT_VAPOR };
 }
@@ -128,6 +128,10 @@ export function vesselDerivative(vessel: VesselConstants, action: Action): Deriv
   const isWet = Number.isFinite(vessel.vaporTimeConstant);
   // Once for all times, since the walls keep their temperature.
   const vaporPressureAtWalls = saturationVaporPressure(wallTemperature);
+  // A Jacobian moves one unknown after the other: most leave what follows from temperature and pressure as it was.
+  let grow: ReturnType<typeof dropletsIn> | undefined;
+  let lastT: Kelvin | undefined;
+  let lastP: Pascal | undefined;
 
   return (time, state, out) => {
     if (!isInRange(state, droplets)) {
@@ -140,13 +144,13 @@ export function vesselDerivative(vessel: VesselConstants, action: Action): Deriv
     const heatCapacity = heatCapacityOf(vapor, liquid);
 
     let condensation = 0;
-    let radiusRate = 0;
+    let sizeRate = 0;
     let settling = 0;
     if (droplets !== undefined) {
-      const radius = exp(state[LN_RADIUS]!);
-      const drop = dropletOf(droplets, radius, T, p, saturationRatioOf(T, p, vapor));
+      if (T !== lastT || p !== lastP) grow = dropletsIn((lastT = T), (lastP = p));
+      const drop = grow!(droplets, radiusOf(droplets, state[SIZE]!), vaporPressureOf(p, vapor));
       condensation = exp(state[LN_PARTICLES]!) * drop.massRate;
-      radiusRate = drop.radiusRate / radius;
+      sizeRate = drop.sizeRate;
       settling = drop.fallSpeed / vessel.settlingHeight;
     }
     const evaporation = isWet
@@ -195,9 +199,9 @@ export function vesselDerivative(vessel: VesselConstants, action: Action): Deriv
     const surroundings = T + vessel.wallShare * (wallTemperature - T);
     out[THERMOMETER] = (surroundings - state[THERMOMETER]!) / vessel.thermometerTimeConstant;
     if (droplets !== undefined) {
-      out[LN_RADIUS] = radiusRate;
+      out[SIZE] = sizeRate;
       out[LN_PARTICLES] = -(inflow + settling);
-      out[DRAWN] = inflow * (room.particles - state[DRAWN]!);
+      if (room.particles > 0) out[DRAWN] = inflow * (room.particles - state[DRAWN]!);
     }
   };
 }

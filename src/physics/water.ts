@@ -1,4 +1,5 @@
 /** Properties of liquid water that a droplet needs, in the supercooled range as well. */
+import { exp, log } from './elementary.ts';
 import { inRange } from './range.ts';
 import type { Kelvin, KilogramPerCubicMeter, NewtonPerMeter } from './units.ts';
 
@@ -19,7 +20,7 @@ const CRITICAL_TEMPERATURE = 647.096;
 export function surfaceTension(temperature: Kelvin): NewtonPerMeter {
   const T = inRange('temperature', temperature, WATER_LOW, WATER_HIGH, 'K');
   const tau = 1 - T / CRITICAL_TEMPERATURE;
-  return 0.2358 * tau ** 1.256 * (1 - 0.625 * tau);
+  return 0.2358 * exp(1.256 * log(tau)) * (1 - 0.625 * tau);
 }
 
 /**
