@@ -2,8 +2,9 @@
 import type { Live } from '../sheets/html/live.ts';
 import { renderVerdict } from '../sheets/html/verdict.ts';
 import { inRoom, type Room } from '../tables/room.ts';
-import { elementOf, morph } from './morph.ts';
+import { morph } from './morph.ts';
 import type { Piece } from './piece.ts';
+import { redrawing } from './rewrite.ts';
 
 /** What can be chosen, as the page carries it in `data-bench`. */
 export interface Bench {
@@ -25,5 +26,6 @@ export function bench(root: ParentNode, onChoice: (live: Live) => void): Piece[]
     const room = rooms[roomChoice!.selectedIndex]!;
     onChoice({ ...live, conditions: inRoom(live.conditions, room, live.moving) });
   });
-  return [{ isSlow: false, draw: (conditions, style) => morph(answer, elementOf(renderVerdict(conditions, style).html)) }];
+  const draw = redrawing(answer, morph);
+  return [{ isSlow: false, draw: (conditions, style) => draw(renderVerdict(conditions, style).html) }];
 }

@@ -1,11 +1,11 @@
 /** Turns a piece of a page into another drawing of itself, leaving in place what is the same: focus, scroll and open parts stay. */
 
 /** Attributes that are the page's own: a booklet names its ids and links in its own way. */
-const KEPT = new Set(['id', 'href', 'aria-labelledby', 'aria-describedby', 'open']);
+export const KEPT = new Set(['id', 'href', 'aria-labelledby', 'aria-describedby', 'open']);
 
-/** Makes `old` look like `fresh`, node by node: for pieces that may hold the focus or stand open. */
-export function morph(old: Element, fresh: Element): void {
-  if (old.isEqualNode(fresh)) return;
+/** Makes `old` look like `fresh`, node by node: for pieces that may hold the focus or stand open. Returns `old`. */
+export function morph(old: Element, fresh: Element): Element {
+  if (old.isEqualNode(fresh)) return old;
   for (const { name, value } of [...fresh.attributes]) if (!(KEPT.has(name) && old.hasAttribute(name)) && old.getAttribute(name) !== value) old.setAttribute(name, value);
   for (const { name } of [...old.attributes]) if (!KEPT.has(name) && !fresh.hasAttribute(name)) old.removeAttribute(name);
   const olds = [...old.childNodes];
@@ -19,12 +19,13 @@ export function morph(old: Element, fresh: Element): void {
     } else before.replaceWith(child);
   });
   for (const left of olds.slice(news.length)) left.remove();
+  return old;
 }
 
 const NAMED = '[id], [href], [aria-labelledby], [aria-describedby]';
 
-/** Puts `fresh` in the place of `old`, under its names: several times as fast, for pieces that hold nothing of the reader's. */
-export function swap(old: Element, fresh: Element): void {
+/** Puts `fresh` in the place of `old`, under its names: several times as fast, for pieces that hold nothing of the reader's. Returns `fresh`. */
+export function swap(old: Element, fresh: Element): Element {
   const news = [fresh, ...fresh.querySelectorAll(NAMED)];
   [old, ...old.querySelectorAll(NAMED)].forEach((before, at) => {
     for (const name of KEPT) {
@@ -33,6 +34,7 @@ export function swap(old: Element, fresh: Element): void {
     }
   });
   old.replaceWith(fresh);
+  return fresh;
 }
 
 /** The one element that a text of HTML makes. */

@@ -5,11 +5,11 @@ import { readLiveRun, renderLiveRun } from '../sheets/html/live.ts';
 import { curveOf, renderRows } from '../sheets/html/table.ts';
 import { renderLiveSetup } from '../sheets/html/setup.ts';
 import { renderPrinted } from '../sheets/html/value.ts';
-import { computeTable, printTable, type PrintedTable } from '../tables/table.ts';
+import { computeTable, printTable } from '../tables/table.ts';
 import { computeValue, printValue } from '../tables/value.ts';
-import { elementOf, morph, swap } from './morph.ts';
+import { morph, swap } from './morph.ts';
 import type { Piece } from './piece.ts';
-import { rewriteCells } from './rewrite.ts';
+import { redrawing } from './rewrite.ts';
 import { linesPiece } from './room-lines.ts';
 
 /** All pieces of a page, in its order; read once. */
@@ -51,44 +51,32 @@ function valuePiece(elements: readonly HTMLElement[], text: string): Draw {
 
 function tablePiece(figure: HTMLElement, text: string): Draw {
   const asked = readTableRequest(text);
-  const name = figure.querySelector('caption')?.textContent ?? '';
-  let last: PrintedTable | undefined;
-  return (conditions, style) => {
-    const table = figure.querySelector('table');
-    if (asked === undefined || table === null) return;
-    const printed = printTable(computeTable(asked.kind, conditions, asked.request), style);
-    if (last === undefined || !rewriteCells(table, last, printed)) swap(table, elementOf(renderRows(printed, name).html));
-    last = printed;
-  };
+  const table = figure.querySelector('table');
+  if (asked === undefined || table === null) return () => undefined;
+  const name = table.caption?.textContent ?? '';
+  const draw = redrawing(table, swap);
+  return (conditions, style) => draw(renderRows(printTable(computeTable(asked.kind, conditions, asked.request), style), name).html);
 }
 
 function curvePiece(figure: HTMLElement, text: string): Draw {
   const asked = readTableRequest(text);
-  const place = figure.querySelector('.curve');
-  let last = '';
+  const place = figure.querySelector('.curve > *');
+  if (asked === undefined || place === null) return () => undefined;
+  const draw = redrawing(place, swap);
   return (conditions, style) => {
-    const curve = asked && curveOf(asked.kind, asked.request, conditions, figure.id, style);
+    const curve = curveOf(asked.kind, asked.request, conditions, figure.id, style);
     figure.hidden = curve === undefined;
-    if (curve === undefined || place === null) return;
-    const svg = renderCurve(curve, style);
-    if (svg === last) return;
-    last = svg;
-    const drawn = elementOf(svg);
-    if (place.firstElementChild === null) place.append(drawn);
-    else swap(place.firstElementChild, drawn);
+    if (curve !== undefined) draw(renderCurve(curve, style));
   };
 }
 
 function runPiece(chart: HTMLElement, text: string): Draw {
   const run = readLiveRun(text);
-  return (conditions, style) => morph(chart, elementOf(renderLiveRun(run, conditions, style)));
+  const draw = redrawing(chart, morph);
+  return (conditions, style) => draw(renderLiveRun(run, conditions, style));
 }
 
 function setupPiece(drawing: HTMLElement, id: string): Draw {
-  let last = '';
-  return (conditions, style) => {
-    const html = renderLiveSetup(id, conditions, style);
-    if (html !== last) morph(drawing, elementOf(html));
-    last = html;
-  };
+  const draw = redrawing(drawing, morph);
+  return (conditions, style) => draw(renderLiveSetup(id, conditions, style));
 }

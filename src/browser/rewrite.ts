@@ -1,28 +1,60 @@
-/** A table whose numbers alone have changed: rewritten cell by cell, which is several times as fast as laying out another one. */
-import type { PrintedCell, PrintedTable } from '../tables/table.ts';
+/** A piece of a page drawn again: where words and attributes alone have changed, they are put in, which is several times as fast as parsing and laying out another piece. */
+import { elementOf, KEPT } from './morph.ts';
+
+/** A tag, or the text between two. What stands in quotes or between tags has its angle brackets escaped. */
+const TOKENS = /<[^>]*>|[^<]+/g;
+const ATTRIBUTES = / ([^\s=]+)="([^"]*)"/g;
+const ESCAPED = '&';
 
 /**
- * Rewrites the cells that differ.
- * @param table as `renderRows` of sheets/html/rows.ts draws one: a cell begins with a text that is the number alone
- * @returns whether that was enough; a table of other rows, columns or marks has to be drawn
+ * A function that draws HTML of one element in the place of one on the page, again and again.
+ * @param first what stands there when the page is opened
+ * @param replace puts one element in the place of another, and returns the one that stands there then
  */
-export function rewriteCells(table: HTMLTableElement, last: PrintedTable, printed: PrintedTable): boolean {
-  if (shapeOf(last) !== shapeOf(printed)) return false;
-  const rows = table.tBodies[0]?.rows;
-  printed.rows.forEach(({ cells }, r) => {
-    const before = last.rows[r]!.cells;
-    cells.forEach((cell, c) => {
-      if (cell.text !== before[c]!.text || cell.also !== before[c]!.also) rewrite(rows![r]!.cells[c]!, cell);
-    });
-  });
+export function redrawing(first: Element, replace: (old: Element, fresh: Element) => Element): (html: string) => void {
+  let place = first;
+  let last = '';
+  return (html) => {
+    if (html !== last && !rewrite(place, last, html)) place = replace(place, elementOf(html));
+    last = html;
+  };
+}
+
+/** Whether changing words and attributes was enough; nothing is changed where it is not. */
+function rewrite(place: Element, last: string, fresh: string): boolean {
+  const before = last.match(TOKENS) ?? [];
+  const after = fresh.match(TOKENS) ?? [];
+  if (before.length !== after.length) return false;
+  const walker = document.createTreeWalker(place, NodeFilter.SHOW_ELEMENT | NodeFilter.SHOW_TEXT);
+  const changes: (() => void)[] = [];
+  let node: Node | null = place;
+  for (let i = 0; i < after.length; i++) {
+    const [old, wanted] = [before[i]!, after[i]!];
+    if (old.startsWith('</')) {
+      if (old !== wanted) return false;
+      continue;
+    }
+    if (node === null) return false;
+    if (old !== wanted) {
+      const change = old.startsWith('<') ? changeOfTag(node, old, wanted) : changeOfText(node, wanted);
+      if (change === undefined) return false;
+      changes.push(change);
+    }
+    node = walker.nextNode();
+  }
+  for (const change of changes) change();
   return true;
 }
 
-function rewrite(place: HTMLTableCellElement, { text, also }: PrintedCell): void {
-  place.firstChild!.nodeValue = text;
-  if (also !== undefined) place.querySelector('.also')!.firstChild!.nodeValue = also;
+function changeOfText(node: Node, wanted: string): (() => void) | undefined {
+  if (!(node instanceof Text) || wanted.startsWith('<') || wanted.includes(ESCAPED)) return undefined;
+  return () => (node.nodeValue = wanted);
 }
 
-/** Heads, marks, and which cells have a second unit. */
-const shapeOf = ({ columns, rows }: PrintedTable): string =>
-  JSON.stringify([columns, rows.map(({ cells, mark }) => [mark, cells.map(({ also }) => also === undefined)])]);
+/** Only values may differ: the same names in the same order. */
+function changeOfTag(node: Node, old: string, wanted: string): (() => void) | undefined {
+  if (!(node instanceof Element) || wanted.includes(ESCAPED) || old.replace(ATTRIBUTES, ' $1') !== wanted.replace(ATTRIBUTES, ' $1')) return undefined;
+  return () => {
+    for (const [, name, value] of wanted.matchAll(ATTRIBUTES)) if (!KEPT.has(name!) && node.getAttribute(name!) !== value) node.setAttribute(name!, value!);
+  };
+}

@@ -3,10 +3,21 @@ import { RUN_TEXTS } from '../texts/index.ts';
 import { minutesOf, type PreparedRun } from './run.ts';
 import { escape, tenths } from './svg.ts';
 
+/** Index of the first of rising times that is not before a moment; their number where all are. */
+const firstFrom = (time: readonly number[], moment: number): number => {
+  let [low, high] = [0, time.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (time[middle]! < moment) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+};
+
 /** The value of a series at a moment, linear between its points. */
 const at = (time: readonly number[], values: readonly number[], moment: number): number => {
-  const after = time.findIndex((t) => t >= moment);
-  if (after === -1) return values.at(-1) ?? 0;
+  const after = firstFrom(time, moment);
+  if (after === time.length) return values.at(-1) ?? 0;
   if (after === 0) return values[0] ?? 0;
   const [t0, t1] = [time[after - 1] ?? 0, time[after] ?? 0];
   const [v0, v1] = [values[after - 1] ?? 0, values[after] ?? 0];
