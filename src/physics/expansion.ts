@@ -5,9 +5,10 @@ import {
   HEAT_CAPACITY_DRY_AIR,
   HEAT_CAPACITY_VAPOR,
   HOMOGENEOUS_FREEZING_POINT,
+  MOLAR_MASS_RATIO,
 } from './constants.ts';
 import { exp, log } from './elementary.ts';
-import { dryAirDensity, moistAirOfMixingRatio, saturationMixingRatio, saturationPressureInAir, saturationRatioOf, vaporPressureOf, type MoistAir } from './moist-air.ts';
+import { dryAirDensity, moistAirOfMixingRatio, saturationMixingRatio, saturationRatioOf, vaporPressureOf, type MoistAir } from './moist-air.ts';
 import { inRange } from './range.ts';
 import { findRoot } from './roots.ts';
 import { latentHeatOfVaporization } from './saturation.ts';
@@ -34,8 +35,9 @@ const HIGHEST_PRESSURE = 5e5;
 const HIGHEST_TEMPERATURE = 332;
 /** Saturated air may exceed 1 by rounding, not by more. */
 const ROUNDING = 1e-9;
-/** By which a bracket is wider than it need be, so that rounding does not lose its change of sign, K. */
-const BRACKET = 0.01;
+/** After it the next step would be a hundred times smaller, K. */
+const LAST_STEP = 1e-10;
+const MOST_STEPS = 50;
 
 /**
  * Air after a reversible adiabatic change of pressure in which no droplets form: all vapor
@@ -82,12 +84,10 @@ export function expandWithCondensation(air: MoistAir | CloudyAir, pressure: Pasc
       `pressure is ${p} Pa; the droplets would be colder than ${HOMOGENEOUS_FREEZING_POINT} K, where they freeze`,
     );
   }
-  // On expansion it cools; on compression the end of the range is the only bound at hand.
-  const warmest = p <= air.pressure ? Math.min(air.temperature + BRACKET, HIGHEST_TEMPERATURE) : HIGHEST_TEMPERATURE;
-  if (warmest === HIGHEST_TEMPERATURE && excess(warmest) < 0) throw tooWarm(warmest);
-  const temperature = rootOfIncreasing(excess, Math.max(clearTemperature, HOMOGENEOUS_FREEZING_POINT), warmest);
-  const saturated = moistAirOfMixingRatio(temperature, p, saturationMixingRatio(temperature, p));
-  return withLiquid({ ...saturated, saturationRatio: 1 }, Math.max(0, water - saturated.mixingRatio));
+  if (p > air.pressure && excess(HIGHEST_TEMPERATURE) < 0) throw tooWarm(HIGHEST_TEMPERATURE);
+  const temperature = saturatedTemperature(target, p, water, Math.max(clearTemperature, HOMOGENEOUS_FREEZING_POINT));
+  const cloudy = moistAirOfMixingRatio(temperature, p, saturationMixingRatio(temperature, p));
+  return withLiquid({ ...cloudy, saturationRatio: 1 }, Math.max(0, water - cloudy.mixingRatio));
 }
 
 /**
@@ -153,13 +153,9 @@ function entropyOf(T: Kelvin, p: Pascal, vapor: Ratio, water: Ratio): JoulePerKi
   const vaporPressure = vaporPressureOf(p, vapor);
   const lnT = log(T / REFERENCE_TEMPERATURE);
   const dry = HEAT_CAPACITY_DRY_AIR * lnT - GAS_CONSTANT_DRY_AIR * log((p - vaporPressure) / REFERENCE_PRESSURE);
-  const liquid = water - vapor;
-  return dry + (vapor > 0 ? vapor * vaporEntropy(lnT, vaporPressure) : 0) +
-    (liquid === 0 ? 0 : liquid * (vaporEntropy(lnT, saturationPressureInAir(T, p)) - latentHeatOfVaporization(T) / T));
-}
-
-function vaporEntropy(lnT: number, vaporPressure: Pascal): JoulePerKilogramKelvin {
-  return HEAT_CAPACITY_VAPOR * lnT - GAS_CONSTANT_VAPOR * log(vaporPressure / REFERENCE_PRESSURE);
+  // Where there is liquid the vapor is at saturation.
+  return dry + (vapor > 0 ? water * (HEAT_CAPACITY_VAPOR * lnT - GAS_CONSTANT_VAPOR * log(vaporPressure / REFERENCE_PRESSURE)) : 0) -
+    (water === vapor ? 0 : ((water - vapor) * latentHeatOfVaporization(T)) / T);
 }
 
 /** Temperature of the given entropy with all water as vapor: in closed form, since ln T enters linearly. */
@@ -168,11 +164,18 @@ function unsaturatedTemperature(target: JoulePerKilogramKelvin, p: Pascal, water
   return REFERENCE_TEMPERATURE * exp((target - atReference) / (HEAT_CAPACITY_DRY_AIR + water * HEAT_CAPACITY_VAPOR));
 }
 
-/** At the first trace of liquid both ends are the root but for rounding, and the change of sign is lost in it. */
-function rootOfIncreasing(f: (x: number) => number, low: number, high: number): number {
-  if (f(low) >= 0) return low;
-  if (f(high) <= 0) return high;
-  return findRoot(f, low, high);
+/** Temperature of the given entropy with the vapor at saturation, by Newton's method: Clausius and Clapeyron's slope is good to a percent. */
+function saturatedTemperature(target: JoulePerKilogramKelvin, p: Pascal, water: Ratio, coldest: Kelvin): Kelvin {
+  let T = coldest;
+  for (let i = 0; i < MOST_STEPS; i++) {
+    const vapor = saturationMixingRatio(T, p);
+    const latent = latentHeatOfVaporization(T) / T;
+    const slope = HEAT_CAPACITY_DRY_AIR + water * HEAT_CAPACITY_VAPOR + (latent * latent * vapor * (1 + vapor / MOLAR_MASS_RATIO)) / GAS_CONSTANT_VAPOR;
+    const step = ((target - entropyOf(T, p, vapor, water)) * T) / slope;
+    T = Math.min(HIGHEST_TEMPERATURE, Math.max(coldest, T + step));
+    if (Math.abs(step) < LAST_STEP) break;
+  }
+  return T;
 }
 
 function tooWarm(temperature: Kelvin): RangeError {

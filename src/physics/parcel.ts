@@ -34,6 +34,8 @@ const LOWEST_PRESSURE: Pascal = 5e3;
 const GREATEST_HEIGHT: Meter = 2e4;
 /** Of ln p: short enough that the quadrature's error stays below a micrometer, see the tests. */
 const LONGEST_PANEL = 0.15;
+/** Of ln p: after it the next step would be below its square, 10⁻¹⁴. */
+const LAST_STEP = 1e-7;
 /** Gauss–Legendre nodes and weights of five points on (−1, 1): Abramowitz & Stegun 1964, eq. 25.4.29; in closed form. */
 const GAUSS: readonly (readonly [node: number, weight: number])[] = /* @__PURE__ */ [-1, 0, 1].flatMap((root) => {
   const node = Math.sqrt(5 + 2 * root * Math.sqrt(10 / 7)) / 3;
@@ -147,7 +149,7 @@ function cloudPressure(column: Column, depth: Meter): Pascal {
   let left = depth;
   for (;;) {
     const step = Math.min(LONGEST_PANEL, left / scaleHeight(column, lnP));
-    if (step < 1e-14) return pressureOf(column, lnP);
+    if (step < LAST_STEP) return pressureOf(column, lnP - step);
     left -= panelDepth(column, lnP, lnP - step);
     lnP -= step;
   }
