@@ -42,7 +42,8 @@ const node = findNode();
 const child = spawn(node.path, [...node.flags, '--max-semi-space-size=8', resolve(root, script), ...rest], {
   stdio: 'inherit',
   // What is read and translated once is kept: starting takes half the time.
-  env: { NODE_COMPILE_CACHE: resolve(root, 'node_modules', '.cache', 'compiled'), ...process.env, PATH: `${dirname(node.path)}${delimiter}${process.env.PATH ?? ''}`, ASTRO_TELEMETRY_DISABLED: '1' },
+  // Astro's bundler leaves its memory in huge pages, which are never given back: 130 MB.
+  env: { MIMALLOC_ALLOW_THP: '0', NODE_COMPILE_CACHE: resolve(root, 'node_modules', '.cache', 'compiled'), ...process.env, PATH: `${dirname(node.path)}${delimiter}${process.env.PATH ?? ''}`, ASTRO_TELEMETRY_DISABLED: '1' },
 });
 for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => child.kill(signal));
 child.on('exit', (code, signal) => process.exit(signal === null ? (code ?? 1) : 128));
