@@ -4,6 +4,7 @@ import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import katex from 'katex';
 import subsetFont from 'subset-font';
+import { addCopy } from './writing.ts';
 
 const ASCII = Array.from({ length: 0x7e - 0x20 + 1 }, (_, i) => String.fromCodePoint(0x20 + i)).join('');
 /** Runs, and not in Unicode mode, which takes eight times as long; a pair of surrogates stays together in its run. */
@@ -17,22 +18,22 @@ const ONE_WEIGHT = { wght: 400 };
 
 /** What the pages of a folder show. */
 export interface Shown {
-  /** Characters of their text. */
-  readonly characters: Set<string>;
+  /** Beyond ASCII: characters that follow each other. */
+  readonly runs: Set<string>;
   /** Formulas in TeX. */
   readonly formulas: Set<string>;
 }
 
 /** Adds what a page shows; the TeX of a formula stands in its MathML. */
-export function addPage({ characters, formulas }: Shown, page: string): void {
-  for (const run of page.match(BEYOND_ASCII) ?? []) for (const character of run) characters.add(character);
-  for (const [, tex = ''] of page.matchAll(/<annotation encoding="application\/x-tex">([^<]*)</g)) formulas.add(tex);
+export function addPage({ runs, formulas }: Shown, page: string): void {
+  for (const run of page.match(BEYOND_ASCII) ?? []) addCopy(runs, run);
+  for (const [, tex = ''] of page.matchAll(/<annotation encoding="application\/x-tex">([^<]*)</g)) addCopy(formulas, tex);
 }
 
 /** Cuts down every font of a built folder: text fonts to what its pages say, formula fonts to what their formulas show. */
-export async function leanFonts(folder: string, assets: string, { characters, formulas }: Shown): Promise<void> {
+export async function leanFonts(folder: string, assets: string, { runs, formulas }: Shown): Promise<void> {
   const files = (await readdir(join(folder, assets))).filter((name) => name.endsWith('.woff2'));
-  const text = sorted(new Set([...TEXT, ...characters]));
+  const text = sorted(new Set([...TEXT, ...[...runs].join('')]));
   const math = sorted(new Set([' ', ...[...formulas].flatMap(lettersOf)]));
   for (const name of files) {
     const file = join(folder, assets, name);

@@ -2,6 +2,7 @@
 import { existsSync } from 'node:fs';
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { addCopy } from './writing.ts';
 
 /** At the site's root; holds the sizes of the formulas before their rules are put there. */
 const MATH_FILE = 'math.css';
@@ -12,13 +13,21 @@ const FORMULA_RULE = /^(?:\.katex|@font-face\s*\{\s*font-family:\s*"?KaTeX_)/;
 /** A page that asks for the styles of formulas only if it has one. */
 export const withFormulaStyles = (page: string): string => (FORMULA.test(page) ? page : page.replace(MATH_LINK, ''));
 
-/** Adds the classes of a page with formulas to those in use. */
+const CLASS = ' class="';
+
+/** Adds the class attributes of a page with formulas to those in use; most say what others said. */
 export function addClasses(used: Set<string>, page: string): void {
-  if (FORMULA.test(page)) for (const [, names = ''] of page.matchAll(/ class="([^"]*)"/g)) for (const name of names.split(' ')) used.add(name);
+  if (!FORMULA.test(page)) return;
+  for (let at = page.indexOf(CLASS); at >= 0; ) {
+    const end = page.indexOf('"', at + CLASS.length);
+    addCopy(used, page.slice(at + CLASS.length, end));
+    at = page.indexOf(CLASS, end);
+  }
 }
 
 /** Moves the rules of formulas out of the stylesheets of a finished folder, and leaves out those of classes that no page has. */
-export async function leanMath(folder: string, assets: string, used: ReadonlySet<string>): Promise<void> {
+export async function leanMath(folder: string, assets: string, attributes: ReadonlySet<string>): Promise<void> {
+  const used = new Set([...attributes].flatMap((attribute) => attribute.split(' ')));
   const moved: string[] = [];
   for (const name of (await readdir(join(folder, assets))).filter((file) => file.endsWith('.css'))) {
     const file = join(folder, assets, name);

@@ -1,4 +1,4 @@
-/** Writing where it may not be possible: no room, no right, something in the way. */
+/** Writing where it may not be possible: no room, no right, something in the way; and what is kept of pages that were written. */
 import { UsageError } from './run-command.ts';
 
 /**
@@ -12,4 +12,9 @@ export async function writing<T>(write: () => Promise<T>): Promise<T> {
     if (!(error instanceof Error && 'code' in error && 'path' in error)) throw error;
     throw new UsageError(`${String(error.path)} cannot be written (${String(error.code)}).`);
   }
+}
+
+/** Adds a part of a page to those known; a part as it was cut out would keep the whole page in memory. */
+export function addCopy(known: Set<string>, part: string): void {
+  if (!known.has(part)) known.add(Buffer.from(part).toString());
 }
