@@ -1,10 +1,10 @@
 /** What a built folder gets beside its pages: each kit in one file and as a zip, what search engines and feed readers ask for, and what keeps it on a device. */
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join, posix, relative, sep } from 'node:path';
 import { build } from 'esbuild';
 import { parse } from 'yaml';
-import { atomFeed, digestOf, KIT_LIST, kitArchive, licenseAddress, oneFile, publicSource, sitemapXml, webManifest, wholeText, type ArchiveFile, type Digests, type Edition, type Piece } from '../exports/index.ts';
+import { atomFeed, bytesOf, digestOf, KIT_LIST, kitArchive, licenseAddress, oneFile, publicSource, sitemapXml, webManifest, type ArchiveFile, type Digests, type Edition, type Piece } from '../exports/index.ts';
 import { kitPath } from '../layouts/links.ts';
 import { permanentAddress } from '../layouts/print.ts';
 import type { Book, KitView } from '../sheets/index.ts';
@@ -25,8 +25,8 @@ export async function packKits(book: Book, packed: PackedFolder): Promise<void> 
   for (const kit of book.kits) {
     const place = join(packed.folder, kitPath(kit));
     const page = kitInOneFile(book, kit, packed, read);
-    await writeFile(join(place, `${kit.id}.html`), wholeText(page));
-    await writeFile(join(place, `${kit.id}.zip`), kitArchive(await filesOfKit(book, kit, packed, page)));
+    writeFileSync(join(place, `${kit.id}.html`), Buffer.concat(page.map(bytesOf)));
+    writeFileSync(join(place, `${kit.id}.zip`), kitArchive(await filesOfKit(book, kit, packed, page)));
   }
 }
 

@@ -4,7 +4,7 @@ export { kitArchive, publicSource, type ArchiveFile } from './kit-archive.ts';
 export { learningResource, scriptData, type KitPlaces } from './learning-resource.ts';
 export { licenseAddress } from './license.ts';
 export { digestOf, KIT_LIST, type Digests, type Edition } from './offline-edition.ts';
-export { oneFile, wholeText, type OneFileSources, type Piece } from './one-file.ts';
+export { bytesOf, oneFile, type OneFileSources, type Piece } from './one-file.ts';
 export { plainText } from './plain-text.ts';
 export { searchDocuments, type KitPath } from './search-documents.ts';
 export type { SearchDocument } from './search-options.ts';

@@ -1,7 +1,7 @@
 /** A kit as a zip: the page in one file, its numbers, its prints, and the text it was made from. */
 import { constants, crc32, deflateRawSync } from 'node:zlib';
 import { Zip, type ZipInputFile } from 'fflate';
-import type { Piece, Shared } from './one-file.ts';
+import { bytesOf, type Piece, type Shared } from './one-file.ts';
 
 export interface ArchiveFile {
   readonly path: string;
@@ -43,17 +43,14 @@ interface Packed {
 /** What every kit's page holds, styles, fonts and scripts, is more than half of it. */
 const known = new WeakMap<Shared, Packed>();
 
-function packed(piece: Piece | Uint8Array): Packed {
-  if (typeof piece === 'string' || piece instanceof Uint8Array) return pack(piece);
-  const found = known.get(piece) ?? pack(piece.text);
+function packed(piece: Piece): Packed {
+  if (piece instanceof Uint8Array || typeof piece === 'string') return pack(bytesOf(piece));
+  const found = known.get(piece) ?? pack(bytesOf(piece));
   known.set(piece, found);
   return found;
 }
 
-function pack(data: Uint8Array | string): Packed {
-  const bytes = Buffer.from(data);
-  return { bytes, deflated: deflateRawSync(bytes, { finishFlush: constants.Z_SYNC_FLUSH }) };
-}
+const pack = (bytes: Uint8Array): Packed => ({ bytes, deflated: deflateRawSync(bytes, { finishFlush: constants.Z_SYNC_FLUSH }) });
 
 const TEACHERS_PART = /<TeacherOnly>[\s\S]*?<\/TeacherOnly>/g;
 

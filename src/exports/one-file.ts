@@ -14,17 +14,29 @@ export interface OneFileSources {
   readonly needs: Readonly<Record<string, readonly string[]>>;
 }
 
-/** A piece of a document: text of its own, or what other documents hold too, the same object each time. */
-export type Piece = string | Shared;
+/** A piece of a document: text of its own, in bytes or not, or what other documents hold too, the same object each time. */
+export type Piece = string | Uint8Array | Shared;
 
 export interface Shared {
   readonly text: string;
 }
 
-/** A document as one text. */
-export const wholeText = (pieces: readonly Piece[]): string => pieces.map((piece) => (typeof piece === 'string' ? piece : piece.text)).join('');
+const encoded = new WeakMap<Shared, Uint8Array>();
 
-const TAG = /<[a-zA-Z](?:[^>"']|"[^"]*"|'[^']*')*>/g;
+/** The bytes of a piece; of a shared one the same each time. */
+export function bytesOf(piece: Piece): Uint8Array {
+  if (piece instanceof Uint8Array) return piece;
+  if (typeof piece === 'string') return Buffer.from(piece);
+  const bytes = encoded.get(piece) ?? Buffer.from(piece.text);
+  encoded.set(piece, bytes);
+  return bytes;
+}
+
+/** A script that is fetched, with its end, and every other opening tag, quoted attributes and all. */
+const TAG = /<script\b[^>]*\bsrc="[^"]*"[^>]*><\/script>|<[a-zA-Z](?:[^>"']|"[^"]*"|'[^']*')*>/g;
+/** Of a tag that stays as it is there is none of these. */
+const POINTS = /\b(?:href|src)="/;
+const LEFT_OUT = /^<(?:script\b[^]*<\/script>$|link\b[^>]*\brel="(?:stylesheet|alternate|manifest|preload|modulepreload)")/;
 const STYLESHEET = /<link\b[^>]*\brel="stylesheet"[^>]*>/g;
 const SCRIPT = /<script\b[^>]*\bsrc="([^"]*)"[^>]*><\/script>/g;
 const POLICY = /<meta http-equiv="Content-Security-Policy"[^>]*>/;
@@ -41,51 +53,57 @@ export function oneFile(page: string, sources: OneFileSources): readonly Piece[]
     .map(([, address = '']) => address)
     .filter((address) => !sources.without.includes(nameOf(address)))
     .flatMap((address) => [...(sources.needs[nameOf(address)] ?? []).map((needed) => address.replace(nameOf(address), needed)), address])
-    .map((address) => scriptOf(bytesOf(address, sources)));
-  const bare = page
-    .replace(STYLESHEET, '')
-    .replace(SCRIPT, '')
-    .replace(/<link\b[^>]*\brel="(?:alternate|manifest|preload|modulepreload)"[^>]*>/g, '')
+    .map((address) => scriptOf(fileOf(address, sources)));
+  const start = Math.max(0, page.indexOf('</head>'));
+  const head = page
+    .slice(0, start)
     .replace(POLICY, `<meta http-equiv="Content-Security-Policy" content="${policy(styles, scripts)}">`)
     .replace(/<title>[^<]*<\/title>/, () => `<title>${escapeXml(sources.title)}</title>`)
     .replace(TAG, (tag) => selfContained(tag, sources));
-  const head = Math.max(0, bare.indexOf('</head>'));
-  const body = Math.max(head, bare.indexOf('</body>'));
-  return together([bare.slice(0, head), '<style>', ...styles, '</style>', bare.slice(head, body), ...scripts.flatMap((script) => ['<script>', script, '</script>']), bare.slice(body)]);
+  const rest = page.slice(start).replace(TAG, (tag) => selfContained(tag, sources));
+  const end = Math.max(0, rest.indexOf('</body>'));
+  return together([head, '<style>', ...styles, '</style>', rest.slice(0, end), ...scripts.flatMap((script) => ['<script>', script, '</script>']), rest.slice(end)]);
 }
 
-/** Texts that follow each other in one piece. */
-function together(pieces: readonly Piece[]): Piece[] {
-  const joined: Piece[] = [];
+/** Texts that follow each other in one piece, in bytes: it goes into a file and into an archive. */
+function together(pieces: readonly (string | Shared)[]): Piece[] {
+  const joined: (string | Shared)[] = [];
   for (const piece of pieces) {
     const last = joined.at(-1);
     if (typeof piece === 'string' && typeof last === 'string') joined[joined.length - 1] = last + piece;
     else joined.push(piece);
   }
-  return joined;
+  return joined.map((piece) => (typeof piece === 'string' ? bytesOf(piece) : piece));
 }
 
 /** The file's name in an address. */
 const nameOf = (address: string): string => address.replace(/^.*\//, '');
 
 function policy(styles: readonly Piece[], scripts: readonly Shared[]): string {
-  const hash = (pieces: readonly Piece[]): string => `'sha256-${createHash('sha256').update(wholeText(pieces)).digest('base64')}'`;
-  const allowed = scripts.length === 0 ? "'none'" : scripts.map((script) => hash([script])).join(' ');
-  return `default-src 'none'; img-src data:; font-src data:; style-src ${hash(styles)}; script-src ${allowed}; base-uri 'none'; form-action 'none'`;
+  const allowed = scripts.length === 0 ? "'none'" : scripts.map((script) => onceOf(hashes, bytesOf(script), () => hashOf([script])).text).join(' ');
+  return `default-src 'none'; img-src data:; font-src data:; style-src ${hashOf(styles)}; script-src ${allowed}; base-uri 'none'; form-action 'none'`;
+}
+
+function hashOf(pieces: readonly Piece[]): string {
+  const hash = createHash('sha256');
+  for (const piece of pieces) hash.update(bytesOf(piece));
+  return `'sha256-${hash.digest('base64')}'`;
 }
 
 /** A stylesheet with its fonts, for its own medium. */
-function styleOf(link: string, sources: OneFileSources): readonly Piece[] {
+function styleOf(link: string, sources: OneFileSources): readonly (string | Shared)[] {
   const address = attribute(link, 'href');
   const folder = address.replace(/[^/]*$/, '');
-  const css = onceOf(styles, bytesOf(address, sources), (bytes) =>
+  const css = onceOf(styles, fileOf(address, sources), (bytes) =>
     textOf(bytes).replace(/url\((["']?)(?!data:)([^"')]+)\1\)/g, (_, _quote: string, file: string) => `url(${dataOf(`${folder}${file}`, sources)})`));
   const media = /\bmedia="([^"]*)"/.exec(link)?.[1];
   return media === undefined || media === 'all' ? [css] : [`@media ${media}{`, css, '}'];
 }
 
-/** A tag that points at nothing beside the document. */
+/** A tag that points at nothing beside the document; none where it brought in what now stands in the document. */
 function selfContained(tag: string, sources: OneFileSources): string {
+  if (!POINTS.test(tag)) return tag;
+  if (LEFT_OUT.test(tag)) return '';
   if (/^<(?:img|source)\b/.test(tag)) return tag.replace(/\bsrc="([^"]*)"/, (_, address: string) => `src="${dataOf(address, sources)}"`);
   if (/^<link\b[^>]*\brel="icon"/.test(tag)) return tag.replace(/\bhref="([^"]*)"/, (_, address: string) => `href="${dataOf(address, sources)}"`);
   return tag.replace(/ ((?:xlink:)?href)="([^"]*)"/, (whole, name: string, address: string) => {
@@ -104,6 +122,7 @@ type Made = WeakMap<Uint8Array, Shared>;
 const styles: Made = new WeakMap();
 const scripts: Made = new WeakMap();
 const texts: Made = new WeakMap();
+const hashes: Made = new WeakMap();
 
 function onceOf(made: Made, bytes: Uint8Array, make: (bytes: Uint8Array) => string): Shared {
   const shared = made.get(bytes) ?? { text: make(bytes) };
@@ -118,10 +137,10 @@ function dataOf(address: string, sources: OneFileSources): string {
   if (address.startsWith('data:')) return address;
   const type = TYPES[/\.(\w+)$/.exec(address)?.[1] ?? ''];
   if (type === undefined) throw new RangeError(`${address} is no font and no picture that can stand inside a page.`);
-  return `data:${type};base64,${onceOf(texts, bytesOf(address, sources), (bytes) => Buffer.from(bytes).toString('base64')).text}`;
+  return `data:${type};base64,${onceOf(texts, fileOf(address, sources), (bytes) => Buffer.from(bytes).toString('base64')).text}`;
 }
 
-function bytesOf(address: string, { read }: OneFileSources): Uint8Array {
+function fileOf(address: string, { read }: OneFileSources): Uint8Array {
   const bytes = read(address);
   if (bytes === undefined) throw new RangeError(`The page names ${address}, and there is no such file.`);
   return bytes;

@@ -3,9 +3,10 @@ import { createHash } from 'node:crypto';
 import { crc32 } from 'node:zlib';
 import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import { kitArchive, oneFile, publicSource, wholeText } from '../../src/exports/index.ts';
+import { bytesOf, kitArchive, oneFile, publicSource, type Piece } from '../../src/exports/index.ts';
 
 const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
+const wholeText = (pieces: readonly Piece[]): string => Buffer.concat(pieces.map(bytesOf)).toString();
 
 describe('one file', () => {
   const FILES: Record<string, string> = { '../a.css': '@font-face{src:url(fonts/x.woff2)}p{color:red}', '../fonts/x.woff2': 'FONT', '../p.css': 'p{color:black}', '../reader.js': 'document.title="</script>"', '../offline.js': 'never()', '../mark.svg': '<svg/>', '../a.png': 'PICTURE' };
