@@ -1,5 +1,6 @@
 /** The files of a content folder, read as text; nothing outside it is followed or read. */
-import { readdir, readFile, stat } from 'node:fs/promises';
+import { readFileSync, statSync } from 'node:fs';
+import { readdir } from 'node:fs/promises';
 import { basename, join, resolve } from 'node:path';
 import { findingAt, START, type Finding, type Problem } from './findings.ts';
 import { NAME, RESERVED } from './names.ts';
@@ -38,7 +39,7 @@ export async function readFolder(directory: string): Promise<Folder> {
     findings.push(findingAt([root, ...path].join('/'), START, problem));
   };
   const paths = await listFiles(directory, [], refuse);
-  const files = await Promise.all(paths.map((path) => readOne(directory, root, path, refuse)));
+  const files = paths.map((path) => readOne(directory, root, path, refuse));
   return { root, files: files.filter((file) => file !== undefined), findings };
 }
 
@@ -65,7 +66,8 @@ async function listFiles(directory: string, path: readonly string[], refuse: Ref
   return files;
 }
 
-async function readOne(directory: string, root: string, path: readonly string[], refuse: Refuse): Promise<ContentFile | undefined> {
+/** Waits for the disk: with thousands of small files, asking for each in the background takes several times as long. */
+function readOne(directory: string, root: string, path: readonly string[], refuse: Refuse): ContentFile | undefined {
   const found = kindOfFile(path);
   if (found === undefined) {
     refuse(path, { code: 'unknown-file', what: 'nothing reads a file of this name here', instead: propose(path) });
@@ -88,7 +90,7 @@ async function readOne(directory: string, root: string, path: readonly string[],
   }
   const file = [root, ...path].join('/');
   const limit = kind === 'picture' ? LONGEST_PICTURE : LONGEST;
-  const { size } = await stat(join(directory, ...path));
+  const { size } = statSync(join(directory, ...path));
   if (size > limit) {
     refuse(path, {
       code: 'file-too-large',
@@ -98,9 +100,11 @@ async function readOne(directory: string, root: string, path: readonly string[],
     return { file, kind, name, kit, text: undefined };
   }
   const text =
-    kind === 'picture' ? undefined : decode(await readFile(join(directory, ...path)), (problem) => refuse(path, problem));
+    kind === 'picture' ? undefined : decode(readFileSync(join(directory, ...path)), (problem) => refuse(path, problem));
   return { file, kind, name, kit, text };
 }
+
+const UTF_8 = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
 
 function decode(bytes: Uint8Array, refuse: (problem: Problem) => void): string | undefined {
   if (bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf) {
@@ -108,7 +112,7 @@ function decode(bytes: Uint8Array, refuse: (problem: Problem) => void): string |
     return undefined;
   }
   try {
-    const text = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
+    const text = UTF_8.decode(bytes);
     if (!text.includes('\0')) return text;
   } catch (error) {
     if (!(error instanceof TypeError)) throw error;

@@ -167,10 +167,11 @@ function referencesOf(
   attributes: Readonly<Record<string, unknown>>,
   placeOfAttribute: (name: string) => Place,
 ): CheckedComponent['references'] {
-  return Object.entries(schema.shape).flatMap(([name, field]) => {
+  const { shape } = schema;
+  return Object.entries(attributes).flatMap(([name, value]) => {
+    const field = shape[name];
     const inner = field instanceof z.ZodOptional ? field.unwrap() : field;
     const to = REFERENCES.get(inner as z.ZodType)?.to;
-    const value = attributes[name];
     return to !== undefined && typeof value === 'string' ? [{ to, name: value, position: placeOfAttribute(name) }] : [];
   });
 }
