@@ -12,12 +12,14 @@ import type { BenchRow, BenchSection } from './section.ts';
 const MANY = 1000;
 /** Sizes of the builds; a school with more sheets than the last is asked for by name, since it takes minutes. */
 const SIZES = process.env['LAPSEBOOK_BENCH_LARGE'] === undefined ? [100, 300, MANY] : [100, 300, MANY, 3000];
+/** Sheets whose kits have about as many pages as bare Astro is given. */
+const SHEETS_OF_MANY_PAGES = 135;
 const RUNS_OF_ONE = 5;
 const RUNS_OF_MANY = 2;
 
 export const authoring: BenchSection = {
   name: 'authoring',
-  title: `Checking and building generated lessons: the least of ${RUNS_OF_ONE} runs of one kit and of ${RUNS_OF_MANY} of more. A kit is ${SHEETS_PER_KIT} sheets of text, and its pages are many more: in the public site and the teachers’ folder its own, each sheet, numbers, questions, safety, board, readings and booklet; so that a page is compared beside a sheet. LAPSEBOOK_BENCH_LARGE=1 adds 3,000 sheets.`,
+  title: `Checking and building generated lessons: the least of ${RUNS_OF_ONE} runs of one kit and of ${RUNS_OF_MANY} of more. A kit is ${SHEETS_PER_KIT} sheets of text, and its pages are many more: in the public site and the teachers’ folder its own, each sheet, numbers, questions, safety, board, readings and booklet; so that as many pages are compared, and as many sheets beside. LAPSEBOOK_BENCH_LARGE=1 adds 3,000 sheets.`,
   head: ['whole command', 'time', 'processor', 'memory', 'target'],
   measure: async (progress) => {
     const place = newFolder();
@@ -55,16 +57,20 @@ async function builds(place: string, progress: Progress): Promise<BenchRow[]> {
   const costs: Built[] = [];
   for (const sheets of SIZES) costs.push(await buildOf(place, sheets, progress));
   const { cost: many, pages } = costs.find(({ sheets }) => sheets === MANY)!;
-  const bare = await bareBuild(place, progress);
+  const asMany = await buildOf(place, SHEETS_OF_MANY_PAGES, progress);
+  const bare = await bareBuild(place, MANY, progress);
+  const asBare = await bareBuild(place, asMany.pages, progress);
   const first = costs[0]!;
   return [
     row('build of one kit', one, ''),
     ...costs.map(({ sheets, cost }) => row(`build of ${counted(sheets)} sheets`, cost, sheets === MANY ? 'memory under 1 GB' : '')),
     row(`Astro alone, ${counted(MANY)} plain pages`, bare, ''),
-    [`build against Astro alone, ${counted(MANY)} sheets`, ratio(many.time, bare.time), ratio(many.processor, bare.processor), ratio(many.memory, bare.memory), 'time at most 2.5 times'],
+    against(`${counted(MANY)} sheets, ${counted(pages)} pages, against ${counted(MANY)} plain ones`, many, bare, ''),
+    row(`build of ${counted(asMany.pages)} pages, ${counted(SHEETS_OF_MANY_PAGES)} sheets`, asMany.cost, ''),
+    row(`Astro alone, ${counted(asMany.pages)} plain pages`, asBare, ''),
+    against('as many pages against plain ones', asMany.cost, asBare, 'time at most 2.5 times'),
     perPage(`each of the ${counted(pages)} pages of ${counted(MANY)} sheets`, many, pages),
     perPage(`each of the ${counted(MANY)} pages of Astro alone`, bare, MANY),
-    [`a page against one of Astro alone, ${counted(MANY)} sheets`, ratio(many.time / pages, bare.time / MANY), ratio(many.processor / pages, bare.processor / MANY), '', ''],
     ...costs.map(({ sheets, cost }) => perSheet(sheets, cost, one, sheets === first.sheets ? '' : `not above that of ${first.sheets}`)),
   ];
 }
@@ -89,10 +95,10 @@ async function buildOf(place: string, sheets: number, progress: Progress): Promi
   return { sheets, pages, cost };
 }
 
-async function bareBuild(place: string, progress: Progress): Promise<Cost> {
-  progress(`building ${MANY} plain pages with Astro alone`);
-  const folder = join(place, 'bare');
-  await writeBareProject(folder, MANY);
+async function bareBuild(place: string, pages: number, progress: Progress): Promise<Cost> {
+  progress(`building ${pages} plain pages with Astro alone`);
+  const folder = join(place, `bare-${pages}`);
+  await writeBareProject(folder, pages);
   return leastCost(RUNS_OF_MANY, async () => {
     for (const kept of LEFT_BY_A_BUILD) await rm(join(folder, kept), { recursive: true, force: true });
     return buildBareProject(folder);
@@ -111,5 +117,7 @@ const perPage = (what: string, { time, processor }: Cost, pages: number): BenchR
 
 const row = (what: string, { time, processor, memory }: Cost, target: string): BenchRow =>
   [what, `${time.toFixed(2)} s`, `${processor.toFixed(2)} s`, `${Math.round(memory / 1e6)} MB`, target];
+const against = (what: string, own: Cost, other: Cost, target: string): BenchRow =>
+  [what, ratio(own.time, other.time), ratio(own.processor, other.processor), ratio(own.memory, other.memory), target];
 const ratio = (own: number, other: number): string => `${(own / other).toFixed(1)} ×`;
 const counted = (count: number): string => count.toLocaleString('en-US');
