@@ -67,7 +67,7 @@ async function measure(progress: (what: string) => void): Promise<BenchRow[]> {
 
 export const site: BenchSection = {
   name: 'site',
-  title: `The reader’s room: milliseconds until what is in sight is drawn again, processor slowed ${SLOWED} times, ${REDRAWS} rooms. What is out of sight and the run chart follow piece by piece: last column.`,
+  title: `The reader’s room: milliseconds until what is in sight is drawn again, processor slowed ${SLOWED} times, ${REDRAWS} rooms. What is out of sight and the simulations follow, without a pause where that is soon done: last column.`,
   head: ['page', 'first', 'fastest', 'median', 'nine in ten below', 'whole page, median'],
   measure,
 };
