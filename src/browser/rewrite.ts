@@ -14,16 +14,17 @@ const ESCAPED = '&';
 export function redrawing(first: Element, replace: (old: Element, fresh: Element) => Element): (html: string) => void {
   let place = first;
   let last = '';
+  let tokens: readonly string[] = [];
   return (html) => {
-    if (html !== last && !rewrite(place, last, html)) place = replace(place, elementOf(html));
-    last = html;
+    if (html === last) return;
+    const fresh = html.match(TOKENS) ?? [];
+    if (!rewrite(place, tokens, fresh)) place = replace(place, elementOf(html));
+    [last, tokens] = [html, fresh];
   };
 }
 
 /** Whether changing words and attributes was enough; nothing is changed where it is not. */
-function rewrite(place: Element, last: string, fresh: string): boolean {
-  const before = last.match(TOKENS) ?? [];
-  const after = fresh.match(TOKENS) ?? [];
+function rewrite(place: Element, before: readonly string[], after: readonly string[]): boolean {
   if (before.length !== after.length) return false;
   const walker = document.createTreeWalker(place, NodeFilter.SHOW_ELEMENT | NodeFilter.SHOW_TEXT);
   const changes: (() => void)[] = [];
