@@ -120,8 +120,7 @@ async function expectCode(page: Page, built: BuiltPage): Promise<void> {
   await expect.poll(() => code.isVisible()).toBe(true);
   expect(readCode(await code.locator('svg').evaluate((svg) => svg.outerHTML))).toBe(permanent);
   expect(lettersOf(await code.innerText())).toContain(lettersOf(permanent.replace('https://', '')));
-  const box = await code.locator('svg').boundingBox();
-  // 18 mm at 96 px an inch.
-  expect(box?.width).toBeCloseTo((18 / 25.4) * 96, 0);
+  // 18 mm at 96 px an inch; a large page takes a while to be laid out for paper.
+  await expect.poll(() => code.locator('svg').evaluate((svg) => svg.getBoundingClientRect().width)).toBeCloseTo((18 / 25.4) * 96, 0);
   await page.emulateMedia({ media: null });
 }
