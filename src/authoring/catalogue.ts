@@ -333,6 +333,39 @@ const GATES = {
   ),
 };
 
+const EDITIONS = {
+  'edition-file-edited': why(
+    'A published edition that was edited',
+    'A file of a published edition is not what it was: its SHA-256 is not the one in `manifest.json`. Prints of it are in use, and must stay true.',
+    'Restore the file from your version control. What is to change goes into the working copy, and from there into a new edition.',
+  ),
+  'edition-file-missing': why(
+    'A published edition that lacks a file',
+    'A file that `manifest.json` lists is gone, or the manifest itself is.',
+    'Restore it from your version control.',
+  ),
+  'edition-file-added': why(
+    'A file added to a published edition',
+    'Nothing but `notice.yaml` may ever be added to one.',
+    'Remove the file.',
+  ),
+  'edition-number': why(
+    'A published number that does not come out',
+    'The physics library now computes something else than `results.json` of the edition holds, by more than one part in a thousand million.',
+    'If the new number is right, say so in the edition’s `notice.yaml`, or publish a new edition and withdraw this one: `npm run publish-edition -- --help` tells how. If it is not, mend the library.',
+  ),
+  'notice-number': why(
+    'A notice about a number that there is not',
+    'A correction names a key that `results.json` does not have, an old value that is not the published one, or a new one that does not come out.',
+    'Copy the key and the old value from `results.json`, and the new value from the message.',
+  ),
+  'notice-replacement': why(
+    'A replacement that there is not',
+    'A notice of withdrawal names a version that is no other edition of the kit.',
+    'Name one that is published, or leave `replacement` out.',
+  ),
+};
+
 /** Every finding's explanation, by its code. */
 export const FINDINGS = {
   ...QUANTITIES,
@@ -344,6 +377,7 @@ export const FINDINGS = {
   ...LESSON_TEXT,
   ...QUESTIONS,
   ...GATES,
+  ...EDITIONS,
 } as const satisfies Readonly<Record<string, Explanation>>;
 
 /** The stable name of a finding. */

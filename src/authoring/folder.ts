@@ -19,8 +19,12 @@ export interface ContentFile {
   readonly text: string | undefined;
 }
 
+/** Files of a folder, and what is wrong with them already. */
 export interface Folder {
+  /** with which the file names of findings begin */
   readonly root: string;
+  /** One kit with all that it uses, and by itself: another kit that it names stands elsewhere. */
+  readonly isEdition?: boolean;
   readonly files: readonly ContentFile[];
   readonly findings: readonly Finding[];
 }
@@ -31,21 +35,35 @@ const LONGEST_PICTURE = 2 * 1024 * 1024;
 /** Folders within folders. */
 const DEEPEST = 6;
 
+/** Where published editions stand in a content folder. */
+export const EDITIONS_FOLDER = 'editions';
+
 /** Reads all files of the folder, in the order of their paths; `editions/` and names that begin with a dot are passed over. */
-export async function readFolder(directory: string): Promise<Folder> {
-  const root = basename(resolve(directory));
+export const readFolder = (directory: string): Promise<Folder> => readFiles(directory, basename(resolve(directory)), [EDITIONS_FOLDER]);
+
+/**
+ * Reads the folder of a published edition.
+ * @param root the folder as findings name it
+ * @param besides files that the edition has beside its content
+ */
+export const readEditionFolder = async (directory: string, root: string, besides: readonly string[]): Promise<Folder> => ({
+  ...(await readFiles(directory, root, besides)),
+  isEdition: true,
+});
+
+async function readFiles(directory: string, root: string, besides: readonly string[]): Promise<Folder> {
   const findings: Finding[] = [];
   const refuse = (path: readonly string[], problem: Problem): void => {
     findings.push(findingAt([root, ...path].join('/'), START, problem));
   };
-  const paths = await listFiles(directory, [], refuse);
+  const paths = await listFiles(directory, [], besides, refuse);
   const files = paths.map((path) => readOne(directory, root, path, refuse));
   return { root, files: files.filter((file) => file !== undefined), findings };
 }
 
 type Refuse = (path: readonly string[], problem: Problem) => void;
 
-async function listFiles(directory: string, path: readonly string[], refuse: Refuse): Promise<(readonly string[])[]> {
+async function listFiles(directory: string, path: readonly string[], besides: readonly string[], refuse: Refuse): Promise<(readonly string[])[]> {
   const entries = await readdir(join(directory, ...path), { withFileTypes: true }).catch((error: NodeJS.ErrnoException) => {
     const problem =
       error.code === 'ENOENT' ? 'there is no such folder' : `the folder cannot be read (${error.code ?? error.message})`;
@@ -56,11 +74,11 @@ async function listFiles(directory: string, path: readonly string[], refuse: Ref
   const files: (readonly string[])[] = [];
   for (const entry of entries) {
     const own = [...path, entry.name];
-    if (entry.name.startsWith('.') || (path.length === 0 && entry.name === 'editions')) continue;
+    if (entry.name.startsWith('.') || (path.length === 0 && besides.includes(entry.name))) continue;
     if (entry.isSymbolicLink())
       refuse(own, { code: 'symbolic-link', what: 'this is a symbolic link', instead: 'copy the file itself here' });
     else if (entry.isFile()) files.push(own);
-    else if (entry.isDirectory() && own.length <= DEEPEST) files.push(...(await listFiles(directory, own, refuse)));
+    else if (entry.isDirectory() && own.length <= DEEPEST) files.push(...(await listFiles(directory, own, besides, refuse)));
     else refuse(own, { code: 'unknown-file', what: 'this is neither a file nor a folder of the plan', instead: 'remove it' });
   }
   return files;

@@ -16,7 +16,8 @@ export { componentOf, isComponent, isParent, plainText } from './lesson/nodes.ts
 export type { ComponentData, ComponentNode, LessonNode, LessonParent } from './lesson/nodes.ts';
 export * from './readings.ts';
 export * from './content.ts';
-export { loadContent, loadFolder, type Loaded } from './load.ts';
-export { readFolder, type ContentFile, type Folder } from './folder.ts';
+export { loadContent, loadFolder, type Loaded, type LoadedFile } from './load.ts';
+export { EDITIONS_FOLDER, readEditionFolder, readFolder, type ContentFile, type Folder } from './folder.ts';
+export { filesUsedBy, type UsedFiles } from './used-files.ts';
 export * from './editor-schemas.ts';
 export { checkGates } from './gates/index.ts';

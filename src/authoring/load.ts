@@ -20,6 +20,7 @@ export interface Loaded {
   /** undefined if there is any finding */
   readonly content: Content | undefined;
   readonly findings: readonly Finding[];
+  readonly files: readonly LoadedFile[];
 }
 
 /** What one file says, read and checked by itself. */
@@ -51,9 +52,9 @@ export function loadFolder(folder: Folder, vocabulary: Vocabulary): Loaded {
   const files = folder.files.map((file): LoadedFile => ({ ...file, ...readOne(file, vocabulary, schemaOf[file.kind]), locate: placesIn(file) }));
   const findings = [...folder.findings, ...files.flatMap(({ file, text }) => hiddenCharacters(file, text ?? '')), ...files.flatMap((file) => file.findings)];
   findings.push(...missingFiles(folder.root, files));
-  findings.push(...checkReferences(folder.root, files, findings.length === 0));
+  findings.push(...checkReferences(folder, files, findings.length === 0));
   const content = findings.length === 0 ? assemble(folder.root, files) : undefined;
-  return { content, findings: sortFindings(proposeValues(findings, files, vocabulary)) };
+  return { content, findings: sortFindings(proposeValues(findings, files, vocabulary)), files };
 }
 
 type Schemas = Readonly<Partial<Record<ContentFile['kind'], z.ZodType>>>;

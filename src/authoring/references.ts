@@ -2,29 +2,22 @@
 import type { ReferenceKind } from './fields.ts';
 import { cycles } from './cycles.ts';
 import { duplicateCodes, duplicates } from './duplicates.ts';
-import { findingAt, type Finding, type Place } from './findings.ts';
+import { findingAt, type Finding } from './findings.ts';
+import type { Folder } from './folder.ts';
 import { groupByKit } from './kit-files.ts';
 import type { LoadedFile } from './load.ts';
 import { proposeName } from './names.ts';
 import { translations } from './translations.ts';
-import type { HazardMeta, KitMeta, MisconceptionMeta, Particles, QuestionMeta, Site, Source, Standards } from './schemas/index.ts';
+import type { KitMeta, QuestionMeta, Source, Standards } from './schemas/index.ts';
 import { typedProblem, typedQuantities } from './lesson/typed-quantities.ts';
-
-/** A name as used in a file. */
-interface Use {
-  readonly to: ReferenceKind;
-  readonly name: string;
-  readonly file: string;
-  readonly kit: string | undefined;
-  readonly place: () => Place;
-}
+import { usesOf, type Use } from './uses.ts';
 
 /**
  * Follows every reference of the files.
  * @param complete whether everything was readable: only then is it known what nothing refers to
  */
-export function checkReferences(root: string, files: readonly LoadedFile[], complete: boolean): Finding[] {
-  const names = namesOf(files);
+export function checkReferences({ root, isEdition = false }: Pick<Folder, 'root' | 'isEdition'>, files: readonly LoadedFile[], complete: boolean): Finding[] {
+  const names = namesOf(files, isEdition);
   const uses = files.flatMap(usesOf);
   const unknown = uses.flatMap((use) => {
     const choices = names(use.to, use.kit);
@@ -50,8 +43,8 @@ export function checkReferences(root: string, files: readonly LoadedFile[], comp
 
 type Names = (to: ReferenceKind, kit: string | undefined) => ReadonlySet<string> | undefined;
 
-/** Names that exist; undefined where the file that lists them is wrong itself, so that one error is one finding. */
-function namesOf(files: readonly LoadedFile[]): Names {
+/** Names that exist; undefined where that is not known: the file that lists them is wrong itself, or they are other kits' beside an edition. */
+function namesOf(files: readonly LoadedFile[], isEdition: boolean): Names {
   const byKit = groupByKit(files);
   const of = (kind: LoadedFile['kind'], kit?: string): LoadedFile[] =>
     (kit === undefined ? files : (byKit.get(kit) ?? [])).filter((file) => file.kind === kind);
@@ -80,7 +73,7 @@ function namesOf(files: readonly LoadedFile[]): Names {
       case 'objective':
         return listed<KitMeta>('kit', ({ objectives }) => objectives.map(({ id }) => id), kit);
       case 'kit':
-        return new Set(files.flatMap((file) => (file.kind === 'kit' && file.kit !== undefined ? [file.kit] : [])));
+        return isEdition ? undefined : new Set(files.flatMap((file) => (file.kind === 'kit' && file.kit !== undefined ? [file.kit] : [])));
       default:
         return ofFiles(to);
     }
@@ -96,48 +89,6 @@ function namesOf(files: readonly LoadedFile[]): Names {
 
 /** Things that belong to one kit. */
 const OF_KITS: readonly ReferenceKind[] = ['question', 'picture', 'objective'];
-
-function usesOf(file: LoadedFile): Use[] {
-  const use = (to: ReferenceKind, name: string, place: () => Place): Use => ({ to, name, place, file: file.file, kit: file.kit });
-  const field = (to: ReferenceKind, name: string | undefined, ...path: PropertyKey[]): Use[] =>
-    name === undefined ? [] : [use(to, name, () => file.locate(path))];
-  const fields = (to: ReferenceKind, all: readonly string[] | undefined, key: string): Use[] =>
-    (all ?? []).flatMap((name, i) => field(to, name, key, i));
-  const inText = (file.lesson?.references ?? []).map(({ to, name, position }) => use(to, name, () => position));
-  if (file.data === undefined) return inText;
-  switch (file.kind) {
-    case 'site':
-      return field('room', (file.data as Site).room, 'room');
-    case 'particles':
-      return fields('source', (file.data as Particles).source, 'source');
-    case 'hazard':
-      return [...inText, ...fields('source', (file.data as HazardMeta).source, 'source')];
-    case 'misconception':
-      return [...inText, ...fields('source', (file.data as MisconceptionMeta).source, 'source')];
-    case 'kit': {
-      const { room, apparatus, particles, hazards, standards, translationOf } = file.data as KitMeta;
-      return [
-        ...field('kit', translationOf, 'translationOf'),
-        ...field('room', room, 'room'),
-        ...field('apparatus', apparatus, 'apparatus'),
-        ...fields('particles', particles, 'particles'),
-        ...fields('hazard', hazards, 'hazards'),
-        ...fields('standard', standards, 'standards'),
-      ];
-    }
-    case 'question': {
-      const question = file.data as QuestionMeta;
-      const options = question.kind === 'choice' ? question.options : [];
-      return [
-        ...inText,
-        ...field('objective', question.objective, 'objective'),
-        ...options.flatMap(({ misconception }, i) => field('misconception', misconception, 'options', i, 'misconception')),
-      ];
-    }
-    default:
-      return inText;
-  }
-}
 
 /** Numbers with units in the fields of a question, where they would be neither computed nor stated. */
 function typedInQuestion(file: LoadedFile): Finding[] {

@@ -29,6 +29,7 @@ const CHECKERS: Readonly<Record<KindWithFields, z.ZodType>> = {
   kit: authoring.kitSchema,
   hazard: authoring.hazardSchema,
   misconception: authoring.misconceptionSchema,
+  notice: authoring.noticeSchema,
   question: authoring.questionSchema(VOCABULARY),
 };
 const KINDS = Object.keys(CHECKERS) as readonly KindWithFields[];

@@ -4,6 +4,7 @@ import { apparatusSchema } from './apparatus.ts';
 import { hazardSchema } from './hazard.ts';
 import { kitSchema } from './kit.ts';
 import { misconceptionSchema } from './misconception.ts';
+import { noticeSchema } from './notice.ts';
 import { particlesSchema } from './particles.ts';
 import { questionSchema } from './question.ts';
 import { roomSchema } from './room.ts';
@@ -20,6 +21,7 @@ export const schemasOf = (vocabulary: Vocabulary) => ({
   particles: particlesSchema,
   standards: standardsSchema,
   kit: kitSchema,
+  notice: noticeSchema,
   hazard: hazardSchema,
   misconception: misconceptionSchema,
   question: questionSchema(vocabulary),

@@ -8,6 +8,7 @@ export * from './misconception.ts';
 export * from './standards.ts';
 export * from './sources.ts';
 export * from './kit.ts';
+export * from './notice.ts';
 export * from './question.ts';
 export * from './tags.ts';
 export * from './by-kind.ts';
