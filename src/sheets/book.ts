@@ -93,10 +93,56 @@ export interface SourceView {
   readonly html: string;
 }
 
+/** A number that a reader sees, before and after. */
+export interface NumberChange {
+  readonly label: string;
+  readonly before: string;
+  readonly after: string;
+  /** Whether it tells an answer, or stands where only teachers read. */
+  readonly forTeachers: boolean;
+}
+
+/** What is to be known of an edition since it was published: it stands first on every page and print. */
+export interface NoticeView {
+  readonly kind: 'correction' | 'withdrawn';
+  /** Year, month and day. */
+  readonly date: string;
+  readonly why: string;
+  /** Of an edition that is withdrawn: the version that replaces it. */
+  readonly replacement?: string | undefined;
+  /** Corrected numbers that are printed differently. */
+  readonly numbers: readonly NumberChange[];
+  /** How many more were corrected by less than is printed. */
+  readonly unseen: number;
+}
+
+/** The changed passages of a sheet, HTML: `<del>` and `<ins>`; empty for everybody where only teachers' text changed. */
+export interface WordsView extends SheetHtml {
+  readonly sheet: 'kit' | 'run' | 'student' | 'background' | 'questions' | 'safety';
+}
+
+/** What changed from one edition of a kit to the next. */
+export interface ChangeView {
+  /** Versions; the last may be `draft`. */
+  readonly from: string;
+  readonly to: string;
+  readonly words: readonly WordsView[];
+  readonly numbers: readonly NumberChange[];
+}
+
+/** The changes of a kit, the newest first. */
+export interface HistoryView {
+  readonly kit: string;
+  readonly changes: readonly ChangeView[];
+}
+
 export interface KitView {
   readonly id: string;
   readonly version: string;
   readonly draft: boolean;
+  /** Year, month and day on which the edition was published; of a draft undefined. */
+  readonly published?: string | undefined;
+  readonly notices: readonly NoticeView[];
   readonly language: Language;
   /** The kit that this one says in another language. */
   readonly translationOf?: string | undefined;
@@ -161,7 +207,9 @@ export interface Book {
   readonly language: Language;
   readonly license: string;
   readonly answers: 'teacher-pack' | 'public';
+  /** By title; the editions of one from the oldest to the newest, its draft last. */
   readonly kits: readonly KitView[];
+  readonly histories: readonly HistoryView[];
   readonly hazards: readonly HazardView[];
   readonly sources: readonly SourceView[];
   /** Undefined where there is no kit to plan as. */

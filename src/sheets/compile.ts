@@ -2,7 +2,7 @@
 import type { Content, Kit } from '../authoring/index.ts';
 import { STYLES } from '../tables/index.ts';
 import type { Language } from '../texts/index.ts';
-import type { Book } from './book.ts';
+import type { Book, KitView, NoticeView } from './book.ts';
 import { SITE_SOURCE_LIST, type Place } from './kit-scene.ts';
 import { hazardView, kitView, languageOf, placeOf } from './kit-view.ts';
 import { MathStyles } from './math.ts';
@@ -13,13 +13,32 @@ import { roomView } from './room-view.ts';
 /** The version of a kit's working copy. */
 export const DRAFT = 'draft';
 
-/** Compiles all kits. Pure: the same content gives the same book. */
-export function compileBook(content: Content): Book {
+/** A kit as published: its own content, and what is noticed of it since. */
+export interface PublishedKit {
+  readonly id: string;
+  readonly version: string;
+  readonly published: string;
+  readonly content: Content;
+  readonly notices: readonly NoticeView[];
+}
+
+/**
+ * Compiles all kits. Pure: the same content gives the same book.
+ * @param editions by kit, from the oldest version to the newest
+ */
+export function compileBook(content: Content, editions: readonly PublishedKit[] = []): Book {
   const math = new MathStyles();
   const { school, address, language, license, answers, drafts } = content.site;
-  const kits = drafts ? [...content.kits].map(([id, kit]) => packed(kitView(content, id, kit, DRAFT, math))) : [];
+  const editionsOf = (id: string): KitView[] =>
+    editions.filter((edition) => edition.id === id).map(({ version, published, notices, content: own }) => packed({ ...kitView(own, id, own.kits.get(id)!, version, math), published, notices }));
+  const draftOf = (id: string): KitView[] => {
+    const kit = drafts ? content.kits.get(id) : undefined;
+    return kit === undefined ? [] : [packed(kitView(content, id, kit, DRAFT, math))];
+  };
+  const ids = [...new Set([...content.kits.keys(), ...editions.map(({ id }) => id)])].sort();
+  const kits = ids.flatMap((id) => [...editionsOf(id), ...draftOf(id)]);
   return {
-    school, address, language, license, answers, kits,
+    school, address, language, license, answers, kits, histories: [],
     hazards: siteHazards(content, math),
     sources: [...content.sources.values()].map((source) => sourceView(source, language)),
     room: roomView(content),

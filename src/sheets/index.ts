@@ -1,5 +1,6 @@
 /** Sheets: checked content -> a book of computed HTML. */
-export type { Book, Condition, HazardView, KitView, MisconceptionView, OptionView, QuestionView, Reading, SheetHtml, SourceView, StepView, TableView } from './book.ts';
-export { compileBook, DRAFT } from './compile.ts';
-export { COMPONENTS, VOCABULARY } from './components/index.ts';
+export type { Book, ChangeView, Condition, HazardView, HistoryView, KitView, MisconceptionView, NoticeView, NumberChange, OptionView, QuestionView, Reading, SheetHtml, SourceView, StepView, TableView, WordsView } from './book.ts';
+export { compileBook, DRAFT, type PublishedKit } from './compile.ts';
+export { COMPONENTS, stepOf, VOCABULARY } from './components/index.ts';
 export { conditionsOf } from './kit-conditions.ts';
+export { languageOf } from './kit-view.ts';

@@ -1,0 +1,97 @@
+/** What an edition consists of: the SHA-256 of every file, by which an edited, missing or added one is found. */
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative, sep } from 'node:path';
+import { z } from 'zod';
+import { findingAt, START, VERSION, type Finding, type Problem } from '../authoring/index.ts';
+
+/** Files of an edition that are no content. Nothing but notices is ever added, so that the manifest lists all but itself and them. */
+export const MANIFEST = 'manifest.json';
+export const RESULTS = 'results.json';
+export const NOTICE = 'notice.yaml';
+
+const manifestSchema = z.strictObject({
+  kit: z.string(),
+  version: z.string().regex(VERSION),
+  /** Year, month and day on which it was frozen. */
+  published: z.iso.date(),
+  /** Version of the physics library that computed `results.json`. */
+  engine: z.string(),
+  /** SHA-256 in hexadecimal digits by path, with `/`. */
+  files: z.record(z.string(), z.string()),
+});
+
+export type Manifest = z.infer<typeof manifestSchema>;
+
+/** Paths of an edition's files with their digests, in order. */
+export function digestsIn(directory: string): Record<string, string> {
+  const paths = readdirSync(directory, { recursive: true, withFileTypes: true })
+    .filter((entry) => !entry.isDirectory())
+    .map((entry) => relative(directory, join(entry.parentPath, entry.name)).split(sep).join('/'))
+    .filter((path) => path !== MANIFEST && path !== NOTICE)
+    .sort();
+  return Object.fromEntries(paths.map((path) => [path, digestOf(readFileSync(join(directory, path)))]));
+}
+
+/** The manifest of an edition, or what is wrong with its files. */
+export function readManifest(directory: string, root: string): { readonly manifest: Manifest } | { readonly findings: readonly Finding[] } {
+  const finding = (file: string, problem: Problem): Finding => findingAt(`${root}/${file}`, START, problem);
+  const text = readIfThere(join(directory, MANIFEST));
+  if (text === undefined) {
+    return { findings: [finding(MANIFEST, { code: 'edition-file-missing', what: `${nameOf(root)} has no manifest`, instead: RESTORE })] };
+  }
+  const checked = manifestSchema.safeParse(parsed(text));
+  if (!checked.success) {
+    return { findings: [finding(MANIFEST, { code: 'edition-file-edited', what: `the manifest of ${nameOf(root)} cannot be read`, instead: RESTORE })] };
+  }
+  const manifest = checked.data;
+  const found = digestsIn(directory);
+  const missing = Object.keys(manifest.files).filter((path) => !(path in found));
+  const added = Object.keys(found).filter((path) => !(path in manifest.files));
+  const edited = Object.entries(manifest.files).filter(([path, digest]) => path in found && found[path] !== digest);
+  const findings = [
+    ...missing.map((path) => finding(path, { code: 'edition-file-missing', what: `this file of ${nameOf(root)} is missing`, instead: RESTORE })),
+    ...added.map((path) => finding(path, { code: 'edition-file-added', what: `this file is not part of ${nameOf(root)}`, instead: `remove it; all that may be added is ${NOTICE}` })),
+    ...edited.map(([path, digest]) => finding(path, editedProblem(join(directory, path), path, digest, found[path]!, root))),
+  ];
+  return findings.length > 0 ? { findings } : { manifest };
+}
+
+const RESTORE = 'restore it from your version control, and publish a new edition for what is to change';
+
+/** Version control may turn the ends of lines into those of another system. */
+function editedProblem(file: string, path: string, digest: string, found: string, root: string): Problem {
+  const what = `this file of ${nameOf(root)} was edited: its SHA-256 was ${shortened(digest)} and is ${shortened(found)}`;
+  const withLineFeeds = readFileSync(file, 'latin1').replace(/\r\n/g, '\n');
+  const isLineEnds = path !== '' && digestOf(Buffer.from(withLineFeeds, 'latin1')) === digest;
+  return { code: 'edition-file-edited', what, instead: isLineEnds ? 'only the ends of its lines changed: write `* -text` into editions/.gitattributes and check it out again' : RESTORE };
+}
+
+/** `edition 1.0.0 of cloud`, from `content/editions/cloud/1.0.0`. */
+export function nameOf(root: string): string {
+  const [version, kit] = root.split('/').reverse();
+  return `edition ${version} of ${kit}`;
+}
+
+const DIGITS_SHOWN = 12;
+const shortened = (digest: string): string => `${digest.slice(0, DIGITS_SHOWN)}…`;
+const digestOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    if (error instanceof SyntaxError) return undefined;
+    throw error;
+  }
+}
+
+/** The text of a file; undefined where there is none. */
+export function readIfThere(file: string): string | undefined {
+  try {
+    return readFileSync(file, 'utf8');
+  } catch (error) {
+    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return undefined;
+    throw error;
+  }
+}

@@ -1,0 +1,140 @@
+/** Every number that a kit computes, each under a key that stays the same as long as the lesson asks for it. */
+import type { Content, Kit, Lesson } from '../authoring/index.ts';
+import { itemOf, type Answer } from '../questions/index.ts';
+import { conditionsOf, languageOf, stepOf } from '../sheets/index.ts';
+import {
+  computeTable, computeValue, DISPLAY_UNITS, formatIn, formatWithUnit, inOrder, lessonRun, PARAMETERS, printTable, printValue, STYLES, tableKind, tableRequestOf, UNITS_OF, valueQuestionOf,
+  type Attributes, type Cell, type Column, type Conditions, type DimensionName, type NumberParameter, type Style,
+} from '../tables/index.ts';
+import { CELLS, KIND_TITLES, LABELS, RUN_TEXTS, SHEET_TEXTS } from '../texts/index.ts';
+
+/** One computed number. */
+export interface ComputedNumber {
+  /** `run/pressure-steps/pressureDrop=20000/temperatureClear` */
+  readonly key: string;
+  /** SI */
+  readonly value: Cell;
+  /** What it is, in the kit's language. */
+  readonly label: string;
+  /** Any number in its place as the kit prints it, with its unit. */
+  readonly print: (value: Cell) => string;
+  /** Whether it tells an answer, or stands where only teachers read. */
+  readonly forTeachers: boolean;
+}
+
+/** The numbers of a kit, in the order of its sheets. */
+export function numbersOf(content: Content, kit: Kit): ComputedNumber[] {
+  const conditions = conditionsOf(content, kit);
+  const style = STYLES[languageOf(content, kit)];
+  const sheets = ([['run', kit.run], ['student', kit.student], ['background', kit.background]] as const).map(([sheet, lesson]) => ({ sheet, lesson }));
+  const others = [...kit.questions.values(), ...content.hazards.values(), ...content.misconceptions.values()].map(({ lesson }) => lesson);
+  const all = [
+    ...sheets.flatMap(({ sheet, lesson }) => tablesIn(lesson, sheet, conditions, style)),
+    ...[...sheets.map(({ lesson }) => lesson), ...others].flatMap((lesson) => valuesIn(lesson, conditions, style)),
+    ...runNumbers(kit.run, conditions, style),
+    ...[...kit.questions].flatMap(([id, { meta }]) => answersIn(id, itemOf(id, meta, conditions, style), style)),
+  ];
+  return [...new Map(all.map((number) => [number.key, number])).values()];
+}
+
+function tablesIn(lesson: Lesson, sheet: 'run' | 'student' | 'background', conditions: Conditions, style: Style): ComputedNumber[] {
+  const ids = new Map<string, number>();
+  return lesson.components.filter(({ name }) => name === 'WorkedTable').flatMap(({ attributes }) => {
+    const kind = tableKind(attributes['kind'] as string)!;
+    const id = numbered((attributes['id'] as string | undefined) ?? kind.kind, ids);
+    const table = computeTable(kind, conditions, { ...tableRequestOf(kind, attributes as Attributes), columns: undefined });
+    const printed = printTable(table, style);
+    const rows = new Map<string, number>();
+    const first = table.columns[0]!;
+    return table.rows.flatMap((row, r) => {
+      const place = numbered(table.rowsAt[r]!.mark ?? `${first.key}=${shortest(row[0] ?? null)}`, rows);
+      const [at] = printed.rows[r]!.cells;
+      return row.map((value, c): ComputedNumber => {
+        const column = table.columns[c]!;
+        const shown = printedColumnOf(table.columns, c);
+        const { label, unit } = printed.columns[shown]!;
+        const decimals = decimalsOf(printed.rows[r]!.cells[shown]!.text, style);
+        return {
+          key: `${sheet}/${id}/${place}/${column.key}`,
+          value,
+          label: `${SHEET_TEXTS[style.language][sheet].name}, ${KIND_TITLES[style.language][kind.kind]}, ${withUnit(at!.text, printed.columns[0]!.unit)}: ${label}`,
+          print: printing(style, (other) => withUnit(formatIn(column.units[0], other, decimals, style), unit), column.words),
+          forTeachers: false,
+        };
+      });
+    });
+  });
+}
+
+/** Columns that are shown in several units side by side take several printed ones. */
+const printedColumnOf = (columns: readonly { readonly beside?: readonly unknown[] }[], column: number): number =>
+  columns.slice(0, column).reduce((shown, { beside = [] }) => shown + 1 + beside.length, 0);
+
+/** Decimals of a number as printed. */
+const decimalsOf = (text: string, { decimal }: Style): number => text.split(decimal)[1]?.length ?? 0;
+
+const printing = (style: Style, printNumber: (value: number) => string, words?: Column['words']) => (value: Cell): string => {
+  if (value === null) return '–';
+  return typeof value === 'number' ? printNumber(value) : CELLS[style.language][words![value ? 0 : 1]];
+};
+
+const withUnit = (text: string, unit: string): string => (unit === '' ? text : `${text}\u00a0${unit}`);
+
+/** A row's own number as written in a key: what was chosen, without the rounding error of its unit. */
+const DIGITS_IN_KEYS = 9;
+const shortest = (value: Cell): string => (typeof value === 'number' ? String(Number(value.toPrecision(DIGITS_IN_KEYS))) : String(value));
+
+/** The first of a name as it is, the second as `name-2`. */
+function numbered(name: string, counts: Map<string, number>): string {
+  const count = (counts.get(name) ?? 0) + 1;
+  counts.set(name, count);
+  return count === 1 ? name : `${name}-${count}`;
+}
+
+function valuesIn(lesson: Lesson, conditions: Conditions, style: Style): ComputedNumber[] {
+  return lesson.components.filter(({ name }) => name === 'Value').map(({ attributes }) => {
+    const { of, at, unit } = valueQuestionOf(attributes as Attributes);
+    const computed = computeValue(conditions, of, at);
+    const asked = Object.entries(at).filter(([, parameter]) => parameter !== undefined);
+    return {
+      key: ['value', of, ...asked.map(([name, parameter]) => `${name}=${parameter}`)].join('/'),
+      value: computed.value,
+      label: [LABELS[style.language][of], ...asked.map(([name, parameter]) => printParameter(name, parameter, style))].join(', '),
+      print: printing(style, (other) => printValue(of, { ...computed, value: other }, unit, style).text),
+      forTeachers: true,
+    };
+  });
+}
+
+const printParameter = (name: string, value: number | string, style: Style): string =>
+  typeof value === 'string' ? value : formatWithUnit(UNITS_OF[PARAMETERS[name as NumberParameter].dimension][0], value, 0, style);
+
+/** Where the instruments stand as each step ends. */
+function runNumbers(lesson: Lesson, conditions: Conditions, style: Style): ComputedNumber[] {
+  const steps = lesson.components.filter(({ name }) => name === 'Step').map(({ attributes }) => stepOf(attributes as Attributes));
+  if (steps.length === 0) return [];
+  const { series } = lessonRun(conditions, steps);
+  return steps.flatMap(({ at, duration, title }, i) => {
+    const point = series.findLast(({ time }) => time <= at + duration + END_OF_STEP) ?? series[0]!;
+    const { heads } = RUN_TEXTS[style.language];
+    const number = (key: 'gauge' | 'thermometer' | 'air', dimension: DimensionName, value: number): ComputedNumber => {
+      const [unit] = inOrder(UNITS_OF[dimension], style);
+      return { key: `run/step-${i + 1}/${key}`, value, label: `${title}: ${heads[key]}`, print: printing(style, (other) => withUnit(formatIn(unit, other, 1, style), DISPLAY_UNITS[unit].symbol)), forTeachers: key === 'air' };
+    };
+    return [number('gauge', 'pressure', point.gauge), number('thermometer', 'temperature', point.thermometerReading), number('air', 'temperature', point.gasTemperature)];
+  });
+}
+
+/** Times of a run are sums of durations, s. */
+const END_OF_STEP = 1e-6;
+
+function answersIn(id: string, item: ReturnType<typeof itemOf>, style: Style): ComputedNumber[] {
+  const answers: (readonly [string, Answer | undefined])[] =
+    item.kind === 'numeric' ? [['answer', item.answer]] : item.kind === 'choice' ? item.options.map(({ answer }, i) => [`option-${i + 1}`, answer]) : [];
+  return answers.flatMap(([name, answer]) => {
+    if (answer === undefined) return [];
+    const { question: { of }, value, unit, tolerance } = answer;
+    const print = printing(style, (other) => printValue(of, { value: other, uncertainty: tolerance }, unit, style).text);
+    return [{ key: `question/${id}/${name}`, value, label: `${id}: ${LABELS[style.language][of]}`, print, forTeachers: true }];
+  });
+}

@@ -1,0 +1,92 @@
+/** All published editions of a content folder: untouched, readable, their numbers computed anew. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { basename, join, resolve } from 'node:path';
+import { EDITIONS_FOLDER, findingAt, loadFolder, NAME, readEditionFolder, sortFindings, START, VERSION, type Finding, type Vocabulary } from '../authoring/index.ts';
+import { kitOf, type Edition, type Frozen } from './edition.ts';
+import { MANIFEST, NOTICE, readIfThere, readManifest, RESULTS } from './manifest.ts';
+import { checkNumbers, checkReplacements, readNotices, type ReadNotices } from './notices.ts';
+import { numbersOf } from './numbers.ts';
+import { differences, type Results } from './results.ts';
+import { compareVersions } from './version.ts';
+
+export interface ReadEditions {
+  /** By kit, then from the oldest version to the newest; those with findings left out. */
+  readonly editions: readonly Edition[];
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Reads and verifies every edition.
+ * @param content the content folder; without `editions/` there is none
+ */
+export async function readEditions(content: string, vocabulary: Vocabulary): Promise<ReadEditions> {
+  const folder = join(content, EDITIONS_FOLDER);
+  const root = `${basename(resolve(content))}/${EDITIONS_FOLDER}`;
+  const findings: Finding[] = [];
+  const foldersIn = (path: readonly string[], form: RegExp, example: string): string[] =>
+    entriesOf(join(folder, ...path)).flatMap(({ name, isFolder }) => {
+      if (isFolder && form.test(name)) return [name];
+      const what = isFolder ? `\`${name}\` is not of the form of a ${example}` : 'nothing reads a file here';
+      findings.push(findingAt([root, ...path, name].join('/'), START, { code: isFolder ? 'bad-name' : 'unknown-file', what, instead: 'remove it: editions are made by npm run publish-edition' }));
+      return [];
+    });
+  const editions: Edition[] = [];
+  for (const kit of foldersIn([], NAME, 'kit’s name')) {
+    const versions = foldersIn([kit], VERSION, 'version').sort(compareVersions);
+    for (const version of versions) {
+      const read = await readEdition(join(folder, kit, version), `${root}/${kit}/${version}`, vocabulary);
+      const replacements = checkReplacements(`${root}/${kit}/${version}/${NOTICE}`, version, versions, read.notices);
+      findings.push(...read.findings, ...replacements);
+      if (read.edition !== undefined) editions.push(read.edition);
+    }
+  }
+  return { editions, findings: sortFindings(findings) };
+}
+
+/**
+ * Reads the files of one edition and computes its numbers.
+ * @param root the folder as findings name it, which ends in kit and version
+ */
+export async function readFrozen(directory: string, root: string, vocabulary: Vocabulary): Promise<{ readonly frozen: Frozen } | { readonly findings: readonly Finding[] }> {
+  const [version = '', kit = ''] = root.split('/').reverse();
+  const read = readManifest(directory, root);
+  if ('findings' in read) return read;
+  const { content, findings } = loadFolder(await readEditionFolder(directory, root, [MANIFEST, RESULTS, NOTICE]), vocabulary);
+  if (content === undefined) return { findings };
+  const resultsText = readFileSync(join(directory, RESULTS), 'utf8');
+  const results = JSON.parse(resultsText) as Results;
+  const numbers = numbersOf(content, kitOf({ content, kit }));
+  return { frozen: { kit, version, root, content, manifest: read.manifest, results, resultsText, numbers, differences: differences(results, numbers) } };
+}
+
+interface ReadEdition {
+  /** undefined where there is any finding */
+  readonly edition: Edition | undefined;
+  readonly findings: readonly Finding[];
+  readonly notices: ReadNotices;
+}
+
+/** Reads and verifies one edition: see {@link readFrozen}. */
+async function readEdition(directory: string, root: string, vocabulary: Vocabulary): Promise<ReadEdition> {
+  const text = readIfThere(join(directory, NOTICE));
+  const notices = text === undefined ? NO_NOTICES : readNotices(text, `${root}/${NOTICE}`);
+  const read = await readFrozen(directory, root, vocabulary);
+  const wrong = 'findings' in read ? read.findings : notices.findings.length > 0 ? [] : checkNumbers(read.frozen, notices);
+  const findings = [...notices.findings, ...wrong];
+  const edition = 'frozen' in read && findings.length === 0 ? { ...read.frozen, notices: notices.notices } : undefined;
+  return { edition, findings, notices };
+}
+
+const NO_NOTICES: ReadNotices = { notices: [], findings: [], locate: () => START };
+
+function entriesOf(folder: string): { readonly name: string; readonly isFolder: boolean }[] {
+  try {
+    return readdirSync(folder, { withFileTypes: true })
+      .filter(({ name }) => !name.startsWith('.'))
+      .map((entry) => ({ name: entry.name, isFolder: entry.isDirectory() }))
+      .sort((a, b) => (a.name < b.name ? -1 : 1));
+  } catch (error) {
+    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return [];
+    throw error;
+  }
+}

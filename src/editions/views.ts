@@ -1,0 +1,110 @@
+/** Editions as the pages show them: what is noticed of each, and what changed from one to the next. */
+import { diffWordsWithSpace } from 'diff';
+import type { Content, Notice } from '../authoring/index.ts';
+import { plainText } from '../exports/index.ts';
+import type { Book, ChangeView, HistoryView, KitView, NoticeView, PublishedKit, WordsView } from '../sheets/index.ts';
+import { kitOf, type Edition } from './edition.ts';
+import { numbersOf, type ComputedNumber } from './numbers.ts';
+
+/** What the book is made of. */
+export const publishedKit = (edition: Edition): PublishedKit => ({
+  id: edition.kit,
+  version: edition.version,
+  published: edition.manifest.published,
+  content: edition.content,
+  notices: edition.notices.map((notice) => noticeView(notice, edition.numbers)),
+});
+
+function noticeView(notice: Notice, computed: readonly ComputedNumber[]): NoticeView {
+  const { date } = notice;
+  if ('withdrawn' in notice) return { kind: 'withdrawn', date, why: notice.withdrawn.why, replacement: notice.withdrawn.replacement, numbers: [], unseen: 0 };
+  const byKey = new Map(computed.map((number) => [number.key, number]));
+  const numbers = (notice.correction.numbers ?? []).flatMap(({ key, old, new: now }) => {
+    const number = byKey.get(key);
+    return number === undefined ? [] : [{ label: number.label, before: number.print(old), after: number.print(now), forTeachers: number.forTeachers }];
+  });
+  const seen = numbers.filter(({ before, after }) => before !== after);
+  return { kind: 'correction', date, why: notice.correction.why, numbers: seen, unseen: numbers.length - seen.length };
+}
+
+/**
+ * What changed between neighbors, of every kit with an edition, the newest change first; from the newest edition to the draft where that is shown.
+ * @param book with the kits of the editions
+ * @param content the working copy, from which drafts are made
+ */
+export function historiesOf(book: Book, content: Content, editions: readonly Edition[]): HistoryView[] {
+  const kits = [...new Set(editions.map(({ kit }) => kit))];
+  return kits.map((id) => {
+    const states = book.kits.filter((view) => view.id === id).map((view) => {
+      const edition = editions.find(({ kit, version }) => kit === id && version === view.version);
+      return { view, numbers: edition?.numbers ?? numbersOf(content, kitOf({ content, kit: id })) };
+    });
+    return { kit: id, changes: states.slice(1).map((state, i) => changeView(states[i]!, state)).reverse() };
+  });
+}
+
+interface State {
+  readonly view: KitView;
+  readonly numbers: readonly ComputedNumber[];
+}
+
+function changeView(before: State, after: State): ChangeView {
+  const old = new Map(before.numbers.map((number) => [number.key, number.print(number.value)]));
+  const numbers = after.numbers.flatMap(({ key, label, value, print, forTeachers }) => {
+    const was = old.get(key);
+    const is = print(value);
+    return was === undefined || was === is ? [] : [{ label, before: was, after: is, forTeachers }];
+  });
+  const words = Object.keys(TEXTS).flatMap((name): WordsView[] => {
+    const text = TEXTS[name as keyof typeof TEXTS];
+    const [everybody, teachers] = [false, true].map((forTeachers) => changedWords(text(before.view, forTeachers), text(after.view, forTeachers)));
+    return teachers === '' ? [] : [{ sheet: name as keyof typeof TEXTS, everybody: everybody!, teachers: teachers! }];
+  });
+  return { from: before.view.version, to: after.view.version, words, numbers };
+}
+
+/** What there is to read, by the sheet that it stands on. */
+const TEXTS = {
+  kit: ({ title, summary, objectives, materials, preparation }: KitView) =>
+    [title, summary, ...objectives.map(({ text }) => text), ...materials.flatMap(({ item, specification, quantity, note = '' }) => [item, specification, quantity, note]), ...preparation.map(({ before, task }) => `${before}: ${task}`)].join('\n'),
+  run: ({ run }: KitView, forTeachers: boolean) => linesOf(forTeachers ? run.teachers : run.everybody),
+  student: ({ student }: KitView, forTeachers: boolean) => linesOf(forTeachers ? student.teachers : student.everybody),
+  background: ({ background }: KitView, forTeachers: boolean) => linesOf(forTeachers ? background.teachers : background.everybody),
+  questions: ({ questions }: KitView, forTeachers: boolean) => questions.map(({ stem, answer, solution }) => linesOf(forTeachers ? `${stem} ${answer} ${solution}` : stem)).join('\n'),
+  safety: ({ hazards }: KitView) => hazards.map(({ title, signalWord, who, html }) => `${signalWord}: ${title}\n${who}\n${linesOf(html)}`).join('\n'),
+} as const satisfies Record<string, (view: KitView, forTeachers: boolean) => string>;
+
+/** Ends of what stands in a line of its own. */
+const BLOCK_END = /<\/(?:p|h[1-6]|li|dd|dt|tr|figcaption|section|summary)>/;
+
+/** Tables are compared number by number. */
+const TABLES = /<figure class="worked"[^]*?<\/figure>/g;
+
+const linesOf = (html: string): string => html.replace(TABLES, '').split(BLOCK_END).map(plainText).filter((line) => line !== '').join('\n');
+
+/** Words around a change that are shown with it. */
+const AROUND = 6;
+
+/** The lines in which something changed, old words struck and new ones marked, as HTML; empty where none did. */
+function changedWords(before: string, after: string): string {
+  if (before === after) return '';
+  const parts = diffWordsWithSpace(before, after);
+  const shown = parts.map(({ value, added, removed }, i) => {
+    const text = escape(added === true || removed === true ? value : shortened(value, i === 0, i === parts.length - 1));
+    return added === true ? `<ins>${text}</ins>` : removed === true ? `<del>${text}</del>` : text;
+  });
+  return shown.join('').split(GAP).map((piece) => piece.trim()).filter((piece) => piece !== '').map((piece) => `<p>${piece.replace(/\s*\n\s*/g, ' ')}</p>`).join('');
+}
+
+const GAP = '\u0000';
+
+/** Unchanged text: what stands next to a change, and nothing of what lies far from one. */
+function shortened(text: string, isFirst: boolean, isLast: boolean): string {
+  const words = text.split(/(?<=\s)/);
+  const after = isFirst ? [] : words.slice(0, AROUND);
+  const before = isLast ? [] : words.slice(-AROUND);
+  if (!isFirst && !isLast && words.length <= 2 * AROUND) return text;
+  return `${after.join('')}${after.length > 0 && words.length > AROUND ? '…' : ''}${GAP}${before.length > 0 && words.length > AROUND ? '…' : ''}${before.join('')}`;
+}
+
+const escape = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
