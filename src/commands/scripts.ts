@@ -8,6 +8,8 @@ import { scriptName, type Language } from '../texts/index.ts';
 
 /** Entry files in src/browser. Classic scripts, since a browser loads no module from a disk. */
 const SCRIPTS = ['board', 'search', 'reader', 'reader-more', 'readings'];
+/** Without a word of their own: the page holds what they say. */
+const SILENT_SCRIPTS = ['paper', 'shelf'];
 /** Those that leave the simulations to a script that is fetched when they are needed. */
 const LEAN_SCRIPTS = ['reader-room', 'will-it-work'];
 
@@ -65,6 +67,7 @@ export const languagesOf = ({ language, kits }: Book): readonly Language[] => [.
 
 /** Writes each script into the public folder, once for each language: reader.js, reader-es.js. */
 export async function bundleScripts(root: string, folder: string, languages: readonly Language[]): Promise<void> {
+  await build(options(root, folder, 'en', SILENT_SCRIPTS));
   for (const language of languages) {
     await build({ ...options(root, folder, language, SCRIPTS), plugins: [textsOf(language)] });
     await build({ ...options(root, folder, language, LEAN_SCRIPTS), plugins: leanIn(language) });

@@ -397,6 +397,15 @@ export const questions = {
   level: (level: number) => `Level ${level}`,
   levels: { 1: 'Recall what was seen', 2: 'Use it', 3: 'Reason beyond it' },
   none: 'This kit has no questions yet.',
+  paperFrom: 'A paper from these?',
+  ofLevels: 'Levels',
+  howMany: 'Questions',
+  version: 'Version',
+  printIt: 'Print',
+  allOfThem: 'List all again',
+  aboutVersions: 'Each version has the same questions in another order, for students who sit side by side. The address of this page names the paper; opened in the teachers’ folder, it shows the key.',
+  paper: 'Paper',
+  keyToPaper: 'Key to paper',
 };
 
 /** Parts of lessons that the site itself writes. */
@@ -749,6 +758,19 @@ export const kit = {
   daysBefore: (days: number) => `${days} days before`,
   before: (time: string) => `${time} before`,
   thisPage: 'This page, for your own room:',
+};
+
+/** The shelf's choice. */
+export const shelf = {
+  find: 'Find a kit',
+  age: 'Age of the class',
+  time: 'Time',
+  apparatus: 'Apparatus',
+  any: 'any',
+  upTo: (minutes: number) => `up to ${minutes} min`,
+  without: 'Without',
+  of: (kits: number) => `of ${kits} kits`,
+  all: 'Show all',
 };
 
 /** The sheet of numbers. */

@@ -2,6 +2,19 @@
 import type * as en from './en.ts';
 
 const counted = (count: number, one: string, several: string): string => `${count} ${count === 1 ? one : several}`;
+/** La elección en el estante. */
+export const shelf: typeof en.shelf = {
+  find: 'Buscar un kit',
+  age: 'Edad de la clase',
+  time: 'Tiempo',
+  apparatus: 'Aparato',
+  any: 'cualquiera',
+  upTo: (minutes) => `hasta ${minutes} min`,
+  without: 'Sin',
+  of: (kits) => `de ${kits} kits`,
+  all: 'Mostrar todos',
+};
+
 /** Before a word that begins with the sound of i, y becomes e. */
 const listed = (words: readonly string[]): string => {
   const last = words.at(-1) ?? '';
@@ -374,6 +387,15 @@ export const questions: typeof en.questions = {
   level: (level) => `Nivel ${level}`,
   levels: { 1: 'Recordar lo visto', 2: 'Usarlo', 3: 'Razonar más allá' },
   none: 'Este kit aún no tiene preguntas.',
+  paperFrom: '¿Un examen con ellas?',
+  ofLevels: 'Niveles',
+  howMany: 'Preguntas',
+  version: 'Versión',
+  printIt: 'Imprimir',
+  allOfThem: 'Volver a la lista',
+  aboutVersions: 'Cada versión tiene las mismas preguntas en otro orden, para quienes se sientan juntos. La dirección de esta página nombra el examen; abierta en la carpeta del profesorado, muestra la clave.',
+  paper: 'Examen',
+  keyToPaper: 'Clave del examen',
 };
 
 export const lesson: typeof en.lesson = {

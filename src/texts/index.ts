@@ -46,6 +46,7 @@ export const READING_TEXTS = { en: en.readings, es: es.readings };
 export const FRAME_TEXTS = { en: en.frame, es: es.frame };
 export const SHEET_TEXTS = { en: en.sheets, es: es.sheets };
 export const KIT_TEXTS = { en: en.kit, es: es.kit };
+export const SHELF_TEXTS = { en: en.shelf, es: es.shelf };
 export const NUMBER_TEXTS = { en: en.numbers, es: es.numbers };
 export const BOARD_TEXTS = { en: en.board, es: es.board };
 export const BOARD_KEY_TEXTS = { en: en.boardKeys, es: es.boardKeys };
