@@ -181,6 +181,7 @@ export interface KitView {
   readonly tablesJson: string;
   /** For `data-live`: what the numbers follow from. */
   readonly live: string;
+  readonly apparatusTitle: string;
   /** Words for filters: equipment, hazards. */
   readonly uses: readonly TagName[];
 }

@@ -77,6 +77,7 @@ export function kitView(content: Content, id: string, kit: Kit, version: string,
     sources: [...content.sources.values()].map((source) => sourceView(source, style.language)),
     tablesJson: tablesJson(id, version, conditions, tables),
     live: writeLive({ conditions, moving: movingLevels(apparatusOf(content, kit)), language: style.language }),
+    apparatusTitle: conditions.apparatus.title,
     uses: usesOf(content, kit),
   };
 }
