@@ -5,6 +5,6 @@ export { freeze, type Freezing, type WorkingCopy } from './freeze.ts';
 export { NOTICE, RESULTS } from './manifest.ts';
 export type { ComputedNumber } from './numbers.ts';
 export { addNotice } from './add-notice.ts';
-export { readEditions, readFrozen, type ReadEditions } from './read.ts';
+export { readEditions, readFrozen, type ReadEditions, type ReadFrozen } from './read.ts';
 export { historiesOf, publishedKit } from './views.ts';
 export { compareVersions, isAsLarge, largestStep, nextVersion, stepBetween, type Step } from './version.ts';

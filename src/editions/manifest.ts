@@ -33,16 +33,23 @@ export function digestsIn(directory: string): Record<string, string> {
   return Object.fromEntries(paths.map((path) => [path, digestOf(readFileSync(join(directory, path)))]));
 }
 
-/** The manifest of an edition, or what is wrong with its files. */
-export function readManifest(directory: string, root: string): { readonly manifest: Manifest } | { readonly findings: readonly Finding[] } {
+/** A manifest, and the files that are not as it says. */
+export interface ReadManifest {
+  /** undefined where it is missing or cannot be read */
+  readonly manifest: Manifest | undefined;
+  readonly findings: readonly Finding[];
+}
+
+/** Reads the manifest of an edition and compares every file with it. */
+export function readManifest(directory: string, root: string): ReadManifest {
   const finding = (file: string, problem: Problem): Finding => findingAt(`${root}/${file}`, START, problem);
   const text = readIfThere(join(directory, MANIFEST));
   if (text === undefined) {
-    return { findings: [finding(MANIFEST, { code: 'edition-file-missing', what: `${nameOf(root)} has no manifest`, instead: RESTORE })] };
+    return { manifest: undefined, findings: [finding(MANIFEST, { code: 'edition-file-missing', what: `${nameOf(root)} has no manifest`, instead: RESTORE })] };
   }
-  const checked = manifestSchema.safeParse(parsed(text));
+  const checked = manifestSchema.safeParse(parsedJson(text));
   if (!checked.success) {
-    return { findings: [finding(MANIFEST, { code: 'edition-file-edited', what: `the manifest of ${nameOf(root)} cannot be read`, instead: RESTORE })] };
+    return { manifest: undefined, findings: [finding(MANIFEST, { code: 'edition-file-edited', what: `the manifest of ${nameOf(root)} cannot be read`, instead: RESTORE })] };
   }
   const manifest = checked.data;
   const found = digestsIn(directory);
@@ -52,18 +59,18 @@ export function readManifest(directory: string, root: string): { readonly manife
   const findings = [
     ...missing.map((path) => finding(path, { code: 'edition-file-missing', what: `this file of ${nameOf(root)} is missing`, instead: RESTORE })),
     ...added.map((path) => finding(path, { code: 'edition-file-added', what: `this file is not part of ${nameOf(root)}`, instead: `remove it; all that may be added is ${NOTICE}` })),
-    ...edited.map(([path, digest]) => finding(path, editedProblem(join(directory, path), path, digest, found[path]!, root))),
+    ...edited.map(([path, digest]) => finding(path, editedProblem(join(directory, path), digest, found[path]!, root))),
   ];
-  return findings.length > 0 ? { findings } : { manifest };
+  return { manifest, findings };
 }
 
 const RESTORE = 'restore it from your version control, and publish a new edition for what is to change';
 
 /** Version control may turn the ends of lines into those of another system. */
-function editedProblem(file: string, path: string, digest: string, found: string, root: string): Problem {
+function editedProblem(file: string, digest: string, found: string, root: string): Problem {
   const what = `this file of ${nameOf(root)} was edited: its SHA-256 was ${shortened(digest)} and is ${shortened(found)}`;
   const withLineFeeds = readFileSync(file, 'latin1').replace(/\r\n/g, '\n');
-  const isLineEnds = path !== '' && digestOf(Buffer.from(withLineFeeds, 'latin1')) === digest;
+  const isLineEnds = digestOf(Buffer.from(withLineFeeds, 'latin1')) === digest;
   return { code: 'edition-file-edited', what, instead: isLineEnds ? 'only the ends of its lines changed: write `* -text` into editions/.gitattributes and check it out again' : RESTORE };
 }
 
@@ -77,7 +84,8 @@ const DIGITS_SHOWN = 12;
 const shortened = (digest: string): string => `${digest.slice(0, DIGITS_SHOWN)}…`;
 const digestOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
 
-function parsed(text: string): unknown {
+/** What a text says; undefined where it is no JSON. */
+export function parsedJson(text: string): unknown {
   try {
     return JSON.parse(text);
   } catch (error) {

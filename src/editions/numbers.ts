@@ -3,7 +3,7 @@ import type { Content, Kit, Lesson } from '../authoring/index.ts';
 import { itemOf, type Answer } from '../questions/index.ts';
 import { conditionsOf, languageOf, stepOf } from '../sheets/index.ts';
 import {
-  computeTable, computeValue, DISPLAY_UNITS, formatIn, formatWithUnit, inOrder, lessonRun, PARAMETERS, printTable, printValue, STYLES, tableKind, tableRequestOf, UNITS_OF, valueQuestionOf,
+  computeTable, computeValue, DISPLAY_UNITS, formatIn, formatWithUnit, inOrder, lessonRun, PARAMETERS, printTable, printValue, stateOf, STYLES, tableKind, tableRequestOf, UNITS_OF, valueQuestionOf,
   type Attributes, type Cell, type Column, type Conditions, type DimensionName, type NumberParameter, type Style,
 } from '../tables/index.ts';
 import { CELLS, KIND_TITLES, LABELS, RUN_TEXTS, SHEET_TEXTS } from '../texts/index.ts';
@@ -109,19 +109,26 @@ function valuesIn(lesson: Lesson, conditions: Conditions, style: Style): Compute
 const printParameter = (name: string, value: number | string, style: Style): string =>
   typeof value === 'string' ? value : formatWithUnit(UNITS_OF[PARAMETERS[name as NumberParameter].dimension][0], value, 0, style);
 
-/** Where the instruments stand as each step ends. */
+/** Where the instruments stand as each step ends: the pressure as absolute, since the gauge of an open vessel shows nothing but rounding errors. */
 function runNumbers(lesson: Lesson, conditions: Conditions, style: Style): ComputedNumber[] {
   const steps = lesson.components.filter(({ name }) => name === 'Step').map(({ attributes }) => stepOf(attributes as Attributes));
   if (steps.length === 0) return [];
   const { series } = lessonRun(conditions, steps);
-  return steps.flatMap(({ at, duration, title }, i) => {
-    const point = series.findLast(({ time }) => time <= at + duration + END_OF_STEP) ?? series[0]!;
-    const { heads } = RUN_TEXTS[style.language];
-    const number = (key: 'gauge' | 'thermometer' | 'air', dimension: DimensionName, value: number): ComputedNumber => {
-      const [unit] = inOrder(UNITS_OF[dimension], style);
-      return { key: `run/step-${i + 1}/${key}`, value, label: `${title}: ${heads[key]}`, print: printing(style, (other) => withUnit(formatIn(unit, other, 1, style), DISPLAY_UNITS[unit].symbol)), forTeachers: key === 'air' };
-    };
-    return [number('gauge', 'pressure', point.gauge), number('thermometer', 'temperature', point.thermometerReading), number('air', 'temperature', point.gasTemperature)];
+  const { roomPressure } = stateOf(conditions);
+  const { heads } = RUN_TEXTS[style.language];
+  const inUnits = (dimension: DimensionName, zero = 0) => {
+    const [unit] = inOrder(UNITS_OF[dimension], style);
+    return printing(style, (value) => withUnit(formatIn(unit, value - zero, 1, style), DISPLAY_UNITS[unit].symbol));
+  };
+  const [asGauge, asTemperature] = [inUnits('pressure', roomPressure), inUnits('temperature')];
+  return steps.flatMap(({ at, duration, title }, i): ComputedNumber[] => {
+    const { pressure, thermometerReading, gasTemperature } = series.findLast(({ time }) => time <= at + duration + END_OF_STEP) ?? series[0]!;
+    const step = `run/step-${i + 1}`;
+    return [
+      { key: `${step}/pressure`, value: pressure, label: `${title}: ${heads.gauge}`, print: asGauge, forTeachers: false },
+      { key: `${step}/thermometer`, value: thermometerReading, label: `${title}: ${heads.thermometer}`, print: asTemperature, forTeachers: false },
+      { key: `${step}/air`, value: gasTemperature, label: `${title}: ${heads.air}`, print: asTemperature, forTeachers: true },
+    ];
   });
 }
 

@@ -1,12 +1,12 @@
 /** All published editions of a content folder: untouched, readable, their numbers computed anew. */
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 import { EDITIONS_FOLDER, findingAt, loadFolder, NAME, readEditionFolder, sortFindings, START, VERSION, type Finding, type Vocabulary } from '../authoring/index.ts';
 import { kitOf, type Edition, type Frozen } from './edition.ts';
 import { MANIFEST, NOTICE, readIfThere, readManifest, RESULTS } from './manifest.ts';
 import { checkNumbers, checkReplacements, readNotices, type ReadNotices } from './notices.ts';
 import { numbersOf } from './numbers.ts';
-import { differences, type Results } from './results.ts';
+import { differences, resultsFrom } from './results.ts';
 import { compareVersions } from './version.ts';
 
 export interface ReadEditions {
@@ -43,20 +43,28 @@ export async function readEditions(content: string, vocabulary: Vocabulary): Pro
   return { editions, findings: sortFindings(findings) };
 }
 
+/** The files of an edition, read. */
+export interface ReadFrozen {
+  /** undefined where its content or its results cannot be read as they were published */
+  readonly frozen: Frozen | undefined;
+  /** What is wrong with its files. */
+  readonly findings: readonly Finding[];
+}
+
 /**
- * Reads the files of one edition and computes its numbers.
+ * Reads the files of one edition and computes its numbers, also where nothing but `results.json` was edited: then it is seen which.
  * @param root the folder as findings name it, which ends in kit and version
  */
-export async function readFrozen(directory: string, root: string, vocabulary: Vocabulary): Promise<{ readonly frozen: Frozen } | { readonly findings: readonly Finding[] }> {
+export async function readFrozen(directory: string, root: string, vocabulary: Vocabulary): Promise<ReadFrozen> {
   const [version = '', kit = ''] = root.split('/').reverse();
-  const read = readManifest(directory, root);
-  if ('findings' in read) return read;
-  const { content, findings } = loadFolder(await readEditionFolder(directory, root, [MANIFEST, RESULTS, NOTICE]), vocabulary);
-  if (content === undefined) return { findings };
-  const resultsText = readFileSync(join(directory, RESULTS), 'utf8');
-  const results = JSON.parse(resultsText) as Results;
+  const { manifest, findings } = readManifest(directory, root);
+  if (manifest === undefined || findings.some(({ file }) => file !== `${root}/${RESULTS}`)) return { frozen: undefined, findings };
+  const { content, findings: inContent } = loadFolder(await readEditionFolder(directory, root, [MANIFEST, RESULTS, NOTICE]), vocabulary);
+  const resultsText = readIfThere(join(directory, RESULTS)) ?? '';
+  const results = resultsFrom(resultsText);
+  if (content === undefined || results === undefined) return { frozen: undefined, findings: [...findings, ...inContent] };
   const numbers = numbersOf(content, kitOf({ content, kit }));
-  return { frozen: { kit, version, root, content, manifest: read.manifest, results, resultsText, numbers, differences: differences(results, numbers) } };
+  return { frozen: { kit, version, root, content, manifest, results, resultsText, numbers, differences: differences(results, numbers) }, findings };
 }
 
 interface ReadEdition {
@@ -70,10 +78,10 @@ interface ReadEdition {
 async function readEdition(directory: string, root: string, vocabulary: Vocabulary): Promise<ReadEdition> {
   const text = readIfThere(join(directory, NOTICE));
   const notices = text === undefined ? NO_NOTICES : readNotices(text, `${root}/${NOTICE}`);
-  const read = await readFrozen(directory, root, vocabulary);
-  const wrong = 'findings' in read ? read.findings : notices.findings.length > 0 ? [] : checkNumbers(read.frozen, notices);
-  const findings = [...notices.findings, ...wrong];
-  const edition = 'frozen' in read && findings.length === 0 ? { ...read.frozen, notices: notices.notices } : undefined;
+  const { frozen, findings: inFiles } = await readFrozen(directory, root, vocabulary);
+  const inNumbers = frozen === undefined || notices.findings.length > 0 ? [] : checkNumbers(frozen, notices);
+  const findings = [...notices.findings, ...inFiles, ...inNumbers];
+  const edition = frozen !== undefined && findings.length === 0 ? { ...frozen, notices: notices.notices } : undefined;
   return { edition, findings, notices };
 }
 

@@ -1,15 +1,20 @@
 /** `results.json`: each computed number of an edition at full precision, and whether it still comes out. */
+import { z } from 'zod';
 import type { Cell } from '../tables/index.ts';
+import { parsedJson } from './manifest.ts';
 import type { ComputedNumber } from './numbers.ts';
 
-/** The numbers of an edition as published, SI, by key. */
-export interface Results {
-  readonly kit: string;
-  readonly version: string;
+const resultsSchema = z.strictObject({
+  kit: z.string(),
+  version: z.string(),
   /** Version of the physics library that computed them. */
-  readonly engine: string;
-  readonly numbers: Readonly<Record<string, Cell>>;
-}
+  engine: z.string(),
+  /** SI, by key. */
+  numbers: z.record(z.string(), z.union([z.number(), z.boolean(), z.null()])),
+});
+
+/** The numbers of an edition as published. */
+export type Results = Readonly<z.infer<typeof resultsSchema>>;
 
 /** Largest relative difference at which a number still comes out: rounding of another machine, nothing that is printed. */
 const AGREES = 1e-9;
@@ -23,6 +28,12 @@ export function agrees(a: Cell, b: Cell): boolean {
 /** Results as a file; a line a number. */
 export const writeResults = (kit: string, version: string, engine: string, numbers: readonly ComputedNumber[]): string =>
   `${JSON.stringify({ kit, version, engine, numbers: Object.fromEntries(numbers.map(({ key, value }) => [key, value])) } satisfies Results, undefined, 1)}\n`;
+
+/** The results that a file holds; undefined where it holds none. */
+export function resultsFrom(text: string): Results | undefined {
+  const read = resultsSchema.safeParse(parsedJson(text));
+  return read.success ? read.data : undefined;
+}
 
 /** A published number and what is computed in its place; undefined where nothing is. */
 export interface Difference {

@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { FINDINGS, formatFinding, HAZARD_TAGS, loadContent, type Finding } from '../../src/authoring/index.ts';
 import { checkContent } from '../../src/commands/read-book.ts';
-import { MINIMAL, withOverlay } from './folders.ts';
+import { MINIMAL, PUBLISHED, withOverlay } from './folders.ts';
 import { vocabulary } from './vocabulary.ts';
 
 /** Folder in tests/content/bad, its findings as `code file:line:column`, the file taken away. Places were counted in the files. */
@@ -139,6 +139,16 @@ const CASES: readonly (readonly [name: string, findings: readonly string[], with
   ['all-at-once', ['wrong-type misconceptions/cloud-is-vapor.mdx:2:8', 'unknown-key misconceptions/cloud-is-vapor.mdx:3:1', 'raw-html misconceptions/cloud-is-vapor.mdx:6:10', 'typed-quantity misconceptions/cloud-is-vapor.mdx:6:25', 'lesson-syntax misconceptions/cloud-is-vapor.mdx:6:40', 'unknown-choice misconceptions/cloud-is-vapor.mdx:7:52', 'lesson-syntax misconceptions/cloud-is-vapor.mdx:9:1', 'typed-quantity misconceptions/cloud-is-vapor.mdx:11:1', 'unsafe-link misconceptions/cloud-is-vapor.mdx:11:20']],
 ];
 
+/** The same on the folder with two published editions. */
+const EDITION_CASES: typeof CASES = [
+  ['edition-edited', ['edition-file-edited editions/first-cloud/1.0.1/kits/first-cloud/run.mdx:1:1']],
+  ['edition-without-file', ['edition-file-missing editions/first-cloud/1.0.1/rooms/attic.yaml:1:1']],
+  ['edition-with-more', ['edition-file-added editions/first-cloud/1.0.1/rooms/attic.yaml:1:1']],
+  ['edition-number', ['edition-number editions/first-cloud/1.0.1/results.json:9:3']],
+  ['notice-number', ['notice-number editions/first-cloud/1.0.1/notice.yaml:5:14', 'notice-number editions/first-cloud/1.0.1/notice.yaml:9:14', 'notice-number editions/first-cloud/1.0.1/notice.yaml:13:14']],
+  ['notice-replacement', ['notice-replacement editions/first-cloud/1.0.1/notice.yaml:4:18']],
+];
+
 const check = async (folder: string): Promise<readonly Finding[]> => (await checkContent(folder)).findings;
 /** On sheets alone may things be brought in, so texts that bring in each other need another vocabulary. */
 const checkFreely = async (folder: string): Promise<readonly Finding[]> => (await loadContent(folder, vocabulary)).findings;
@@ -150,7 +160,12 @@ describe('content folders', () => {
     expect((await check(MINIMAL)).map(formatFinding)).toEqual([]);
   });
 
-  it.each(CASES.map(([name, expected, without]) => ({ name, expected, without })))('$name', async ({ name, expected, without }) => {
+  it('finds nothing in one with published editions', async () => {
+    expect((await check(PUBLISHED)).map(formatFinding)).toEqual([]);
+  });
+
+  const cases = [...CASES.map((one) => ({ one, good: MINIMAL })), ...EDITION_CASES.map((one) => ({ one, good: PUBLISHED }))];
+  it.each(cases.map(({ one: [name, expected, without], good }) => ({ name, expected, without, good })))('$name', async ({ name, expected, without, good }) => {
     await withOverlay(name, without, async (folder) => {
       const findings = name === 'cycle' ? await checkFreely(folder) : await check(folder);
       expect(findings.map(brief)).toEqual(expected);
@@ -158,12 +173,12 @@ describe('content folders', () => {
         expect(what).toMatch(/\S.*[^.]$/);
         expect(instead).toMatch(/\S.*[^.]$/);
       }
-    });
+    }, good);
   });
 
   it('has a case for every folder of broken content', () => {
     const folders = readdirSync(fileURLToPath(new URL('../content/bad/', import.meta.url)));
-    const cases = CASES.filter(([, , without]) => without === undefined).map(([name]) => name);
+    const cases = [...CASES, ...EDITION_CASES].filter(([, , without]) => without === undefined).map(([name]) => name);
     expect(folders.filter((name) => name !== 'hostile').sort()).toEqual(cases.sort());
   });
 
@@ -202,7 +217,7 @@ describe('the catalogue', () => {
   const codesOf = (findings: readonly string[]): Set<string> => new Set(findings.map((finding) => finding.split(' ')[0] ?? ''));
 
   it('has for every code a fixture folder that provokes it and nothing else', () => {
-    const alone = CASES.filter(([, , without]) => without === undefined)
+    const alone = [...CASES, ...EDITION_CASES].filter(([, , without]) => without === undefined)
       .map(([, findings]) => [...codesOf(findings)])
       .filter((codes) => codes.length === 1)
       .flat();

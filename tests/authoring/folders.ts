@@ -10,15 +10,19 @@ const CONTENT = fileURLToPath(new URL('../content/', import.meta.url));
 /** The smallest content folder without a finding. */
 export const MINIMAL = join(CONTENT, 'good/minimal');
 
+/** The same with two published editions, the first of them withdrawn. */
+export const PUBLISHED = join(CONTENT, 'good/published');
+
 /**
- * Runs `use` on a copy of the smallest good folder with `bad/<name>` laid over it and `without` removed.
+ * Runs `use` on a copy of a good folder with `bad/<name>` laid over it and `without` removed.
  * The copy is named `content`.
+ * @param good the smallest, unless given
  */
-export async function withOverlay<T>(name: string, without: string | undefined, use: (folder: string) => Promise<T>): Promise<T> {
+export async function withOverlay<T>(name: string, without: string | undefined, use: (folder: string) => Promise<T>, good = MINIMAL): Promise<T> {
   const place = await mkdtemp(join(tmpdir(), 'content-'));
   const folder = join(place, 'content');
   try {
-    await cp(MINIMAL, folder, { recursive: true });
+    await cp(good, folder, { recursive: true });
     const overlay = join(CONTENT, 'bad', name);
     if (existsSync(overlay)) await cp(overlay, folder, { recursive: true });
     if (without !== undefined) await rm(join(folder, without));

@@ -1,9 +1,11 @@
 /** Adds a notice to a published edition. */
+import { existsSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { EDITIONS_FOLDER, type Notice } from '../../authoring/index.ts';
+import { EDITIONS_FOLDER, NAME, type Notice } from '../../authoring/index.ts';
 import { addNotice, NOTICE, readEditions, readFrozen, type Frozen } from '../../editions/index.ts';
 import { VOCABULARY } from '../../sheets/index.ts';
 import { counted, describeFindings } from '../report.ts';
+import { UsageError } from '../run-command.ts';
 import { writing } from '../writing.ts';
 import { checkVersion, type Done, type Wanted } from './publish.ts';
 
@@ -24,11 +26,12 @@ export const withdraw = (wanted: Wanted, why: string, replacement: string | unde
 
 async function notify({ content, kit, version }: Wanted, noticeFor: (edition: Frozen) => Notice): Promise<Done> {
   checkVersion(version);
+  if (!NAME.test(kit) || !existsSync(join(content, EDITIONS_FOLDER, kit, version))) throw new UsageError(`There is no edition ${version} of \`${kit}\`; the editions stand in ${EDITIONS_FOLDER}/.`);
   const path = `${EDITIONS_FOLDER}/${kit}/${version}`;
   const directory = join(content, EDITIONS_FOLDER, kit, version);
-  const read = await readFrozen(directory, `${basename(content)}/${path}`, VOCABULARY);
-  if ('findings' in read) return { isDone: false, text: describeFindings(read.findings) };
-  const notice = noticeFor(read.frozen);
+  const { frozen, findings: inFiles } = await readFrozen(directory, `${basename(content)}/${path}`, VOCABULARY);
+  if (frozen === undefined || inFiles.length > 0) return { isDone: false, text: describeFindings(inFiles) };
+  const notice = noticeFor(frozen);
   await writing(async () => addNotice(directory, `${path}/${NOTICE}`, notice));
   const { findings } = await readEditions(content, VOCABULARY);
   const own = findings.filter(({ file }) => file.startsWith(`${basename(content)}/${path}/`));

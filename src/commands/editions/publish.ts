@@ -39,14 +39,14 @@ export async function publishEdition({ content: source, kit, version, date }: Wa
     return await writing(async () => {
       const root = `${basename(source)}/${EDITIONS_FOLDER}/${kit}/${version}`;
       await freeze(source, { content, files }, { kit, version, date }, { directory: making, root }, VOCABULARY);
-      const read = await readFrozen(making, root, VOCABULARY);
-      if ('findings' in read) throw new Error(`an edition as frozen has findings:\n${describeFindings(read.findings)}`);
-      const refusal = last === undefined ? undefined : tooSmall(last, read.frozen);
+      const { frozen, findings: inFrozen } = await readFrozen(making, root, VOCABULARY);
+      if (frozen === undefined) throw new Error(`an edition as frozen has findings:\n${describeFindings(inFrozen)}`);
+      const refusal = last === undefined ? undefined : tooSmall(last, frozen);
       if (refusal !== undefined) return notDone(refusal);
       keepLineEnds(editions);
       mkdirSync(join(editions, kit), { recursive: true });
       renameSync(making, join(editions, kit, version));
-      return { isDone: true, text: summary(read.frozen, last) };
+      return { isDone: true, text: summary(frozen, last) };
     });
   } finally {
     rmSync(making, { recursive: true, force: true });
