@@ -1,5 +1,5 @@
 /** Every number that a kit computes, each under a key that stays the same as long as the lesson asks for it. */
-import type { Content, Kit, Lesson } from '../authoring/index.ts';
+import { componentOf, isParent, type Content, type Kit, type Lesson, type LessonNode } from '../authoring/index.ts';
 import { itemOf, type Answer } from '../questions/index.ts';
 import { conditionsOf, languageOf, stepOf } from '../sheets/index.ts';
 import {
@@ -39,6 +39,7 @@ export function numbersOf(content: Content, kit: Kit): ComputedNumber[] {
 
 function tablesIn(lesson: Lesson, sheet: 'run' | 'student' | 'background', conditions: Conditions, style: Style): ComputedNumber[] {
   const ids = new Map<string, number>();
+  const hidden = forTeachersIn(lesson);
   return lesson.components.filter(({ name }) => name === 'WorkedTable').flatMap(({ attributes }) => {
     const kind = tableKind(attributes['kind'] as string)!;
     const id = numbered((attributes['id'] as string | undefined) ?? kind.kind, ids);
@@ -59,11 +60,23 @@ function tablesIn(lesson: Lesson, sheet: 'run' | 'student' | 'background', condi
           value,
           label: `${SHEET_TEXTS[style.language][sheet].name}, ${KIND_TITLES[style.language][kind.kind]}, ${withUnit(at!.text, printed.columns[0]!.unit)}: ${label}`,
           print: printing(style, (other) => withUnit(formatIn(column.units[0], other, decimals, style), unit), column.words),
-          forTeachers: false,
+          forTeachers: hidden.has(attributes),
         };
       });
     });
   });
+}
+
+/** The attributes of all components inside `<TeacherOnly>`: they are the same objects in a lesson's tree as in its list. */
+function forTeachersIn({ tree }: Lesson): ReadonlySet<unknown> {
+  const found = new Set<unknown>();
+  const look = (node: LessonNode, isHidden: boolean): void => {
+    const component = componentOf(node);
+    if (isHidden) found.add(component?.attributes);
+    if (isParent(node)) for (const child of node.children) look(child, isHidden || component?.component === 'TeacherOnly');
+  };
+  look(tree, false);
+  return found;
 }
 
 /** Columns that are shown in several units side by side take several printed ones. */
