@@ -1,5 +1,5 @@
 /** Editions as the pages show them: what is noticed of each, and what changed from one to the next. */
-import { diffWordsWithSpace } from 'diff';
+import { diffArrays } from 'diff';
 import type { Content, Notice } from '../authoring/index.ts';
 import { plainText } from '../exports/index.ts';
 import type { Book, ChangeView, HistoryView, KitView, NoticeView, PublishedKit, WordsView } from '../sheets/index.ts';
@@ -88,13 +88,17 @@ const AROUND = 6;
 /** The lines in which something changed, old words struck and new ones marked, as HTML; empty where none did. */
 function changedWords(before: string, after: string): string {
   if (before === after) return '';
-  const parts = diffWordsWithSpace(before, after);
-  const shown = parts.map(({ value, added, removed }, i) => {
+  const parts = diffArrays(wordsOf(before), wordsOf(after));
+  const shown = parts.map(({ value: words, added, removed }, i) => {
+    const value = words.join('');
     const text = escape(added === true || removed === true ? value : shortened(value, i === 0, i === parts.length - 1));
     return added === true ? `<ins>${text}</ins>` : removed === true ? `<del>${text}</del>` : text;
   });
   return shown.join('').split(GAP).map((piece) => piece.trim()).filter((piece) => piece !== '').map((piece) => `<p>${piece.replace(/\s*\n\s*/g, ' ')}</p>`).join('');
 }
+
+/** Words with the space after them: a number stays whole. */
+const wordsOf = (text: string): string[] => text.split(/(?<=\s)(?=\S)/);
 
 const GAP = '\u0000';
 
