@@ -1,5 +1,6 @@
 /** What can be found in a book: kits, tables, questions without their answers, hazards, sources. */
 import type { Book, KitView } from '../sheets/index.ts';
+import { titlesOf } from '../sheets/titles.ts';
 import { SEARCH_TEXTS, type Language } from '../texts/index.ts';
 import { plainText } from './plain-text.ts';
 import type { SearchDocument } from './search-options.ts';
@@ -10,9 +11,9 @@ const TITLE_LENGTH = 110;
 /** Site path of a kit's page or of one of its sheets, from the root, ending in `/`: "/kits/cloud/draft/run/". */
 export type KitPath = (kit: KitView, sheet?: string) => string;
 
-/** Everything that can be found, in the order of the book. */
+/** Everything that can be found, in the order of the book; of each kit in the edition that is shown, so that nothing is found twice. */
 export function searchDocuments(book: Book, pathOf: KitPath): SearchDocument[] {
-  const found: Omit<SearchDocument, 'id'>[] = [...book.kits.flatMap((kit) => ofKit(kit, pathOf, book.language)), ...ofBook(book)];
+  const found: Omit<SearchDocument, 'id'>[] = [...titlesOf(book.kits).flatMap(({ shown }) => ofKit(shown, pathOf, book.language)), ...ofBook(book)];
   return found.map((document, id) => ({ id, ...document }));
 }
 

@@ -1,5 +1,6 @@
 /** The book the pages lay out: put in place by the build before the pages are made. */
-import type { Book, KitView } from '../sheets/book.ts';
+import type { Book, HistoryView, KitView } from '../sheets/book.ts';
+import { stateFor, titlesOf, type Title } from '../sheets/titles.ts';
 
 const holder = globalThis as { lapsebook?: Book };
 
@@ -17,36 +18,44 @@ export const EDITIONS = [undefined, 'teachers'] as const;
 
 export type Edition = (typeof EDITIONS)[number];
 
-const editionsOf = new Map<string, readonly KitView[]>();
-for (const kit of book.kits) editionsOf.set(kit.id, [...(editionsOf.get(kit.id) ?? []), kit]);
+/** The kits one to a title. */
+export const TITLES: readonly Title[] = titlesOf(book.kits);
 
-/** The kits one to a title, drafts and editions together, in the order of the book. */
-export const TITLES: readonly { readonly id: string; readonly title: string; readonly kits: readonly KitView[] }[] =
-  [...editionsOf].map(([id, kits]) => ({ id, title: kits[0]?.title ?? id, kits }));
+const titles = new Map(TITLES.map((title) => [title.id, title]));
 
 /** Titles by the kit that they translate: asked for on every page of every kit. */
-const translations = new Map<string, (typeof TITLES)[number][]>();
+const translations = new Map<string, Title[]>();
 for (const title of TITLES) {
   for (const original of new Set(title.kits.map(({ translationOf }) => translationOf))) {
     if (original !== undefined) translations.set(original, [...(translations.get(original) ?? []), title]);
   }
 }
 
-/** Among the editions of a kit the one that goes with another kit's: its draft with a draft, else its newest, which is its last. */
-const matching = (id: string, { draft }: KitView): KitView | undefined => {
-  const editions = editionsOf.get(id) ?? [];
-  return editions.find((kit) => kit.draft === draft) ?? editions.at(-1);
-};
-
 /** The kit that a kit translates. */
-export const originalOf = (kit: KitView): KitView | undefined => (kit.translationOf === undefined ? undefined : matching(kit.translationOf, kit));
+export function originalOf(kit: KitView): KitView | undefined {
+  const title = kit.translationOf === undefined ? undefined : titles.get(kit.translationOf);
+  return title && stateFor(kit, title);
+}
 
 /** The kits that translate a kit. */
-export const translationsOf = (kit: KitView): readonly KitView[] =>
-  (translations.get(kit.id) ?? []).flatMap(({ id }) => matching(id, kit) ?? []);
+export const translationsOf = (kit: KitView): readonly KitView[] => (translations.get(kit.id) ?? []).map((title) => stateFor(kit, title));
 
 /** The same kit in the other languages that it is there in. */
 export const inOtherLanguages = (kit: KitView): readonly KitView[] => {
   const original = originalOf(kit);
   return original === undefined ? translationsOf(kit) : [original, ...translationsOf(original).filter(({ id }) => id !== kit.id)];
 };
+
+const histories = new Map(book.histories.map((history) => [history.kit, history]));
+
+/** What changed from one edition of a kit to the next; undefined where none is published. */
+export const historyOf = ({ id }: Pick<KitView, 'id'>): HistoryView | undefined => histories.get(id);
+
+/** The edition of a kit that came before this one. */
+export function earlierEdition(kit: KitView): KitView | undefined {
+  const { kits = [] } = titles.get(kit.id) ?? {};
+  return kits[kits.indexOf(kit) - 1];
+}
+
+/** An edition of the same kit by its version. */
+export const editionOf = ({ id }: KitView, version: string): KitView | undefined => titles.get(id)?.kits.find((kit) => kit.version === version);

@@ -37,5 +37,11 @@ export const versionFolder = (kit: KitView): string => (kit.draft ? 'draft' : ki
 /** Site path of a kit's page or of one of its sheets. */
 export const kitPath = (kit: KitView, sheet = ''): string => `/kits/${kit.id}/${versionFolder(kit)}/${sheet === '' ? '' : `${sheet}/`}`;
 
+/** Site path of the page that shows the newest edition of a kit. */
+export const titlePath = ({ id }: Pick<KitView, 'id'>): string => `/kits/${id}/`;
+
+/** Site path of the page of a kit's editions, their notices and what changed. */
+export const changesPath = ({ id }: Pick<KitView, 'id'>): string => `/kits/${id}/changes/`;
+
 /** A drawing whose links point at the steps of the run sheet, seen from another page. */
 export const chartSeenFrom = (chart: string, address: string): string => chart.replaceAll('href="#', `href="${address}#`);

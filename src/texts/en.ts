@@ -743,9 +743,11 @@ export const kit = {
   ownWords: 'In our own words; the statement itself is behind the link.',
   beyond: (text: string) => `Beyond it: ${text}`,
   changes: 'Changes',
-  allEditions: 'All editions of this kit',
-  editions: 'Editions',
-  editionsOf: (title: string) => `The editions of ${title}.`,
+  allEditions: 'All editions, and what changed from one to the next',
+  newestEdition: 'The address that always shows the newest edition',
+  draftOfNext: 'Draft of the next edition',
+  published: 'published',
+  withdrawn: 'withdrawn',
   room: 'Room',
   beforeBell: 'Before the bell',
   setUp: 'Set-up',
@@ -773,6 +775,45 @@ export const shelf = {
   all: 'Show all',
 };
 
+/** What is to be known of an edition since it was published. None of its words is a signal word: those are for hazards. */
+export const notices = {
+  ofThisEdition: 'What is to be known of this edition since it was published',
+  kinds: { withdrawn: 'Withdrawn', correction: 'Corrected' },
+  doNotUse: 'Do not use this edition any more.',
+  useInstead: (version: string) => `Use edition ${version} instead.`,
+  corrected: (count: number) => counted(count, 'corrected number', 'corrected numbers'),
+  heads: { what: 'What', before: 'As published', after: 'Corrected' },
+  unseen: (count: number) => (count === 1 ? 'One number changes by less than is printed.' : `${count} numbers change by less than is printed.`),
+  forTeachers: (count: number) => (count === 1 ? 'One more corrected number stands in the teachers’ edition.' : `${count} more corrected numbers stand in the teachers’ edition.`),
+  all: 'All editions, and what changed',
+  /** In the title of a page. */
+  withdrawnTitle: (title: string) => `Withdrawn. ${title}`,
+  /** In the margin of a printed page. */
+  inMargin: (date: string) => `Withdrawn ${date}. Do not use.`,
+  /** Before an address, in the foot of a printed page. */
+  foundAt: (address: string) => `Corrections: ${address}`,
+};
+
+/** The page of a kit's editions. */
+export const changes = {
+  title: 'Editions and changes',
+  description: (title: string) => `The editions of ${title}, what was corrected since, and what changed from one to the next.`,
+  editions: 'Editions',
+  heads: { edition: 'Edition', published: 'Published', state: 'State' },
+  newest: 'newest',
+  withdrawn: (date: string) => `withdrawn ${date}`,
+  replacedBy: (version: string) => `replaced by ${version}`,
+  corrected: (date: string) => `corrected ${date}`,
+  notPublished: 'not published',
+  first: 'The first edition.',
+  since: (version: string) => `What changed since ${version}`,
+  nothing: 'Nothing that is printed.',
+  forTeachersOnly: 'Only what is in the teachers’ edition.',
+  onSheet: (sheet: string) => `Words: ${sheet}`,
+  numbers: (count: number) => counted(count, 'number that is printed differently', 'numbers that are printed differently'),
+  number: 'Number',
+};
+
 /** The sheet of numbers. */
 export const numbers = {
   standsOn: (sheet: string) => `Stands on the ${sheet}.`,
@@ -791,6 +832,8 @@ export const board = {
   whatGauge: 'What will the gauge say?',
   whatSeen: 'What will you see?',
   step: (number: number, count: number, minutes: string) => `Step ${number} of ${count} · ${minutes} min`,
+  withdrawn: 'This edition is withdrawn. Do not use it.',
+  corrected: 'This edition has been corrected.',
   question: (number: number, count: number, level: number, kind: string) => `Question ${number} of ${count} · level ${level} · ${kind}`,
 };
 

@@ -717,9 +717,11 @@ export const kit: typeof en.kit = {
   ownWords: 'Con nuestras palabras; el enunciado mismo está tras el enlace.',
   beyond: (text) => `Va más allá: ${text}`,
   changes: 'Cambios',
-  allEditions: 'Todas las ediciones de este kit',
-  editions: 'Ediciones',
-  editionsOf: (title) => `Las ediciones de ${title}.`,
+  allEditions: 'Todas las ediciones y lo que cambió de una a otra',
+  newestEdition: 'La dirección que muestra siempre la edición más reciente',
+  draftOfNext: 'Borrador de la próxima edición',
+  published: 'publicada el',
+  withdrawn: 'retirada',
   room: 'Aula',
   beforeBell: 'Antes del timbre',
   setUp: 'Montaje',
@@ -732,6 +734,40 @@ export const kit: typeof en.kit = {
   daysBefore: (days) => `${days} días antes`,
   before: (time) => `${time} antes`,
   thisPage: 'Esta página, para su propia aula:',
+};
+
+export const notices: typeof en.notices = {
+  ofThisEdition: 'Lo que hay que saber de esta edición desde que se publicó',
+  kinds: { withdrawn: 'Retirada', correction: 'Corregida' },
+  doNotUse: 'No use más esta edición.',
+  useInstead: (version) => `Use en su lugar la edición ${version}.`,
+  corrected: (count) => counted(count, 'número corregido', 'números corregidos'),
+  heads: { what: 'Qué', before: 'Como se publicó', after: 'Corregido' },
+  unseen: (count) => (count === 1 ? 'Un número cambia en menos de lo que se imprime.' : `${count} números cambian en menos de lo que se imprime.`),
+  forTeachers: (count) => (count === 1 ? 'Otro número corregido está en la edición del profesorado.' : `Otros ${count} números corregidos están en la edición del profesorado.`),
+  all: 'Todas las ediciones y lo que cambió',
+  withdrawnTitle: (title) => `Retirada. ${title}`,
+  inMargin: (date) => `Retirada el ${date}. No la use.`,
+  foundAt: (address) => `Correcciones: ${address}`,
+};
+
+export const changes: typeof en.changes = {
+  title: 'Ediciones y cambios',
+  description: (title) => `Las ediciones de ${title}, lo que se corrigió después y lo que cambió de una a otra.`,
+  editions: 'Ediciones',
+  heads: { edition: 'Edición', published: 'Publicada', state: 'Estado' },
+  newest: 'la más reciente',
+  withdrawn: (date) => `retirada el ${date}`,
+  replacedBy: (version) => `la sustituye la ${version}`,
+  corrected: (date) => `corregida el ${date}`,
+  notPublished: 'sin publicar',
+  first: 'La primera edición.',
+  since: (version) => `Lo que cambió desde la ${version}`,
+  nothing: 'Nada que se imprima.',
+  forTeachersOnly: 'Solo lo que está en la edición del profesorado.',
+  onSheet: (sheet) => `Palabras: ${sheet}`,
+  numbers: (count) => counted(count, 'número que se imprime de otro modo', 'números que se imprimen de otro modo'),
+  number: 'Número',
 };
 
 export const numbers: typeof en.numbers = {
@@ -750,6 +786,8 @@ export const board: typeof en.board = {
   whatGauge: '¿Qué dirá el manómetro?',
   whatSeen: '¿Qué se verá?',
   step: (number, count, minutes) => `Paso ${number} de ${count} · ${minutes} min`,
+  withdrawn: 'Esta edición está retirada. No la use.',
+  corrected: 'Esta edición se ha corregido.',
   question: (number, count, level, kind) => `Pregunta ${number} de ${count} · nivel ${level} · ${kind}`,
 };
 
