@@ -1,9 +1,10 @@
 /** A book in other forms: for machines, for search, for a disk. */
 export { atomFeed } from './feed.ts';
-export { kitArchive, publicSource, type ArchiveFile } from './kit-archive.ts';
+export { kitArchive, publicNotices, publicSource, type ArchiveFile } from './kit-archive.ts';
 export { learningResource, scriptData, type KitPlaces } from './learning-resource.ts';
 export { licenseAddress } from './license.ts';
 export { digestOf, KIT_LIST, type Digests, type Edition } from './offline-edition.ts';
+export { noticeText } from './notice-text.ts';
 export { bytesOf, oneFile, type OneFileSources, type Piece } from './one-file.ts';
 export { plainText } from './plain-text.ts';
 export { searchDocuments, type KitPath } from './search-documents.ts';

@@ -1,6 +1,7 @@
 /** A kit as a zip: the page in one file, its numbers, its prints, and the text it was made from. */
 import { constants, crc32, deflateRawSync } from 'node:zlib';
 import { Zip, type ZipInputFile } from 'fflate';
+import { isScalar, parseDocument, visit } from 'yaml';
 import { bytesOf, type Piece, type Shared } from './one-file.ts';
 
 export interface ArchiveFile {
@@ -61,4 +62,11 @@ const TEACHERS_PART = /<TeacherOnly>[\s\S]*?<\/TeacherOnly>/g;
 export function publicSource(text: string): string | undefined {
   const open = text.replace(TEACHERS_PART, '');
   return /TeacherOnly/i.test(open) ? undefined : open.replace(/\n{3,}/g, '\n\n');
+}
+
+/** Notices without their numbers, of which some are answers; the pages say which are not. */
+export function publicNotices(text: string): string {
+  const document = parseDocument(text);
+  visit(document, { Pair: (_, { key }) => (isScalar(key) && key.value === 'numbers' ? visit.REMOVE : undefined) });
+  return document.toString({ lineWidth: 0 });
 }

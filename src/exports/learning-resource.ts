@@ -1,6 +1,7 @@
 /** A kit as machines read it: schema.org LearningResource, written as JSON-LD. */
 import type { LearningResource, WithContext } from 'schema-dts';
-import type { Book, KitView } from '../sheets/index.ts';
+import type { Book, KitView, NoticeView } from '../sheets/index.ts';
+import { isWithdrawn } from '../sheets/titles.ts';
 import { FILE_TEXTS } from '../texts/index.ts';
 import { licenseAddress } from './license.ts';
 import { plainText } from './plain-text.ts';
@@ -10,6 +11,8 @@ export interface KitPlaces {
   readonly kit: string;
   readonly sheets: readonly { readonly name: string; readonly about: string; readonly address: string }[];
   readonly files: readonly { readonly name: string; readonly format: string; readonly address: string }[];
+  /** Of an edition: where its notices stand. */
+  readonly changes?: string | undefined;
   /** The edition that came before this one. */
   readonly basedOn?: string | undefined;
   /** The kit that this one translates, and those that translate it. */
@@ -25,11 +28,16 @@ const ACCESS = {
   accessibilityHazard: ['noFlashingHazard', 'noMotionSimulationHazard', 'noSoundHazard'],
 } as const;
 
+/** A notice as a comment of the school on its own edition. */
+const correctionOf = ({ why, date }: NoticeView, changes: string | undefined) => ({ '@type': 'CorrectionComment', text: why, datePublished: date, ...(changes === undefined ? {} : { url: changes }) }) as const;
+
+/** How far along it is: schema.org/creativeWorkStatus names such stages. */
+const statusOf = (kit: KitView): string => (kit.draft ? 'Draft' : isWithdrawn(kit) ? 'Obsolete' : 'Published');
+
 /** The kit's own description of itself; dates only where it is published. */
 export function learningResource(book: Book, kit: KitView, places: KitPlaces): WithContext<LearningResource> {
   const said = FILE_TEXTS[kit.language];
   const school = { '@type': 'EducationalOrganization', name: book.school } as const;
-  const published = kit.draft ? undefined : kit.changes.find(({ version }) => version === kit.version)?.date;
   const license = licenseAddress(book.license) ?? ({ '@type': 'CreativeWork', name: book.license } as const);
   return {
     '@context': 'https://schema.org',
@@ -40,8 +48,9 @@ export function learningResource(book: Book, kit: KitView, places: KitPlaces): W
     description: kit.summary,
     inLanguage: kit.language,
     version: kit.version,
-    creativeWorkStatus: kit.draft ? 'Draft' : 'Published',
-    ...(published === undefined ? {} : { datePublished: published }),
+    creativeWorkStatus: statusOf(kit),
+    ...(kit.published === undefined ? {} : { datePublished: kit.published }),
+    ...(kit.notices.length === 0 ? {} : { correction: kit.notices.map((notice) => correctionOf(notice, places.changes)) }),
     ...(places.basedOn === undefined ? {} : { isBasedOn: places.basedOn }),
     ...(places.translationOf === undefined ? {} : { translationOfWork: { '@type': 'LearningResource', '@id': places.translationOf } as const }),
     ...(places.translations === undefined || places.translations.length === 0 ? {} : { workTranslation: places.translations.map((address) => ({ '@type': 'LearningResource', '@id': address }) as const) }),

@@ -1,7 +1,10 @@
 /** A kit's run sheet and questions as boards for the projector: one thing at a time, and nothing that tells before the class has said. */
-import type { KitView, QuestionView } from '../sheets/book.ts';
-import { BOARD_TEXTS, QUESTION_TEXTS } from '../texts/index.ts';
+import type { KitView, NoticeView, QuestionView } from '../sheets/book.ts';
+import { escapeHtml } from '../sheets/html/text.ts';
+import { BOARD_TEXTS, NOTICE_TEXTS, QUESTION_TEXTS } from '../texts/index.ts';
 import { minutesText } from './minutes.ts';
+import { noticesOf } from './notices.ts';
+import { editionText } from './print.ts';
 
 export interface Board {
   /** Where it stands: "Step 4 of 17 · 15 min". */
@@ -12,6 +15,8 @@ export interface Board {
   readonly asked?: string;
   /** HTML that comes with the next key. */
   readonly shown?: string;
+  /** Of a notice: of which kind. */
+  readonly notice?: NoticeView['kind'];
   /** So much text that it is set no larger than the back row needs. */
   readonly long: boolean;
 }
@@ -20,17 +25,25 @@ export interface Board {
 const FITS = 400;
 const LETTERS_OF_OPTION_LINE = 24;
 
-/** The boards in order: the title, each step of the run sheet, each question. Never an answer, never a teacher's note. */
+/** The boards in order: what is to be known of the edition, the title, each step of the run sheet, each question. Never an answer, never a teacher's note. */
 export const boardsOf = (kit: KitView): Board[] => {
   const readings = readingsOf(kit.run.everybody);
   const predictions = predictionsOf(kit.student.everybody);
   const predictSteps = kit.steps.filter(({ action }) => action === 'predict');
   return [
+    ...noticesOf(kit).map((notice) => noticeBoard(notice, kit)),
     { place: `${kit.minutes} min`, title: kit.title, long: false },
     ...kit.steps.map((step, at) => stepBoard(kit, at, readings.get(step.anchor), predictions[predictSteps.indexOf(step)])),
     ...kit.questions.map((question) => questionBoard(question, kit)),
   ];
 };
+
+/** Without the corrected numbers: they would tell before the class has said. */
+function noticeBoard({ kind, date, why, replacement }: NoticeView, kit: KitView): Board {
+  const said = BOARD_TEXTS[kit.language];
+  const instead = replacement === undefined ? '' : `<p>${NOTICE_TEXTS[kit.language].useInstead(replacement)}</p>`;
+  return { place: `${editionText(kit)} · ${date}`, title: kind === 'withdrawn' ? said.withdrawn : said.corrected, asked: `<p>${escapeHtml(why)}</p>${instead}`, notice: kind, long: why.length > FITS };
+}
 
 function stepBoard({ steps, language }: KitView, index: number, reading: Readings | undefined, prediction: string | undefined): Board {
   const said = BOARD_TEXTS[language];

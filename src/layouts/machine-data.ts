@@ -1,8 +1,8 @@
 /** What a kit's page says to machines. */
 import { learningResource, scriptData } from '../exports/index.ts';
 import type { KitView } from '../sheets/book.ts';
-import { book, originalOf, translationsOf } from './book.ts';
-import { kitPath } from './links.ts';
+import { book, earlierEdition, historyOf, originalOf, translationsOf } from './book.ts';
+import { changesPath, kitPath } from './links.ts';
 import { permanentAddress } from './print.ts';
 import { FILE_TEXTS } from '../texts/index.ts';
 import { SHEETS, sheetTexts } from './sheets.ts';
@@ -22,22 +22,10 @@ export function kitData(kit: KitView): string | undefined {
         { name: said.zip, format: 'application/zip', address: `${address}${kit.id}.zip` },
         { name: said.numbers, format: 'application/json', address: `${address}tables.json` },
       ],
-      basedOn: earlierEdition(kit),
+      changes: historyOf(kit) && permanentAddress(book, changesPath(kit)),
+      basedOn: addressOf(earlierEdition(kit)),
       translationOf: addressOf(originalOf(kit)),
       translations: translationsOf(kit).flatMap((one) => addressOf(one) ?? []),
     }),
   );
-}
-
-/** The permanent address of the newest edition before this one. */
-function earlierEdition(kit: KitView): string | undefined {
-  const earlier = book.kits.filter((other) => other.id === kit.id && !other.draft && (kit.draft || compareVersions(other.version, kit.version) < 0));
-  const newest = earlier.sort((a, b) => compareVersions(b.version, a.version))[0];
-  return newest && permanentAddress(book, kitPath(newest));
-}
-
-/** By the three numbers of a version. */
-function compareVersions(a: string, b: string): number {
-  const [left, right] = [a, b].map((version) => version.split('.').map(Number));
-  return [0, 1, 2].map((at) => (left?.[at] ?? 0) - (right?.[at] ?? 0)).find((difference) => difference !== 0) ?? 0;
 }

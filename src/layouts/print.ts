@@ -1,7 +1,9 @@
 /** What stands in the margins of a kit's printed pages: a stylesheet made for the kit, because a page may hold no styles of its own. */
 import type { Book, KitView } from '../sheets/book.ts';
-import { kitPath, versionFolder } from './links.ts';
-import { FRAME_TEXTS, KIT_TEXTS } from '../texts/index.ts';
+import { isWithdrawn } from '../sheets/titles.ts';
+import { changesPath, kitPath, versionFolder } from './links.ts';
+import { noticesOf } from './notices.ts';
+import { FRAME_TEXTS, KIT_TEXTS, NOTICE_TEXTS } from '../texts/index.ts';
 import { SHEETS, sheetName } from './sheets.ts';
 
 /** Text as a CSS string. */
@@ -16,12 +18,30 @@ export const fullAddress = (book: Book, path: string): string => `${book.address
 /** The permanent address of a page; undefined where the site has none. */
 export const permanentAddress = (book: Book, path: string): string | undefined => (/^https?:\/\//.test(book.address) ? `${book.address.replace(/\/$/, '')}${path}` : undefined);
 
-/** Where a printed sheet says that it is found. */
-export const printedAddress = (book: Book, kit: KitView, slug: string, teachers: boolean): string =>
-  teachers ? KIT_TEXTS[kit.language].teachersEditionOf(`${kit.id}/${versionFolder(kit)}`) : fullAddress(book, kitPath(kit, slug));
+/** What the window's title says of a page of a kit: which state it is of as well. */
+export function windowTitle(kit: KitView, title: string): string {
+  if (kit.draft) return FRAME_TEXTS[kit.language].draft(title);
+  const whole = `${title} · ${editionText(kit)}`;
+  return isWithdrawn(kit) ? NOTICE_TEXTS[kit.language].withdrawnTitle(whole) : whole;
+}
+
+/** Where a printed sheet says that it is found, and that of an edition where its corrections are. */
+export function printedAddress(book: Book, kit: KitView, slug: string, teachers: boolean): string {
+  const own = teachers ? KIT_TEXTS[kit.language].teachersEditionOf(`${kit.id}/${versionFolder(kit)}`) : fullAddress(book, kitPath(kit, slug));
+  return kit.draft ? own : `${own} · ${NOTICE_TEXTS[kit.language].foundAt(fullAddress(book, changesPath(kit)))}`;
+}
 
 /** The name of the printed page that belongs to a sheet. */
 export const pageName = (slug: string): string => `sheet-${slug === '' ? 'kit' : slug}`;
+
+/** In the middle of the head of every page, so that none is handed out without it. */
+function withdrawnInMargin(kit: KitView): string[] {
+  const said = NOTICE_TEXTS[kit.language];
+  return noticesOf(kit).filter(({ kind }) => kind === 'withdrawn').slice(0, 1).map(({ date, replacement }) => {
+    const words = [said.inMargin(date), ...(replacement === undefined ? [] : [said.useInstead(replacement)])].join(' ');
+    return `  @top-center { content: ${quoted(words)}; font-size: 9pt; font-weight: 600; border-block: 1.2pt solid; padding: 1mm 2mm; margin-block: 3mm; }`;
+  });
+}
 
 /** The stylesheet of a kit's printed pages: one named page for each sheet. */
 export const printCss = (book: Book, kit: KitView, teachers: boolean): string =>
@@ -31,6 +51,7 @@ export const printCss = (book: Book, kit: KitView, teachers: boolean): string =>
     return [
       `@page ${pageName(slug)} {`,
       `  @top-left { content: ${quoted(title)}; }`,
+      ...withdrawnInMargin(kit),
       `  @top-right { content: ${quoted(teachers ? `${FRAME_TEXTS[kit.language].teachersEdition} · ${editionText(kit)}` : editionText(kit))}; }`,
       `  @bottom-left { content: ${quoted(kit.computedFor)} "\\A" ${quoted(address)}; white-space: pre-line; }`,
       `  @bottom-right { content: counter(page) " / " counter(pages); }`,
