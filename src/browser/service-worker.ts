@@ -120,8 +120,8 @@ function pathOf(address: string): string {
 
 /** The folder of the kit that a path belongs to. */
 function kitOf(path: string): string | undefined {
-  const folder = /^kits\/[^/]+\/[^/]+\//.exec(path)?.[0];
-  return folder !== undefined && folder in EDITION.kits ? folder : undefined;
+  const [folder = '', title = ''] = /^(kits\/[^/]+\/)(?:[^/]+\/)?/.exec(path) ?? [];
+  return folder in EDITION.kits ? folder : EDITION.shown[title];
 }
 
 function notHere(path: string): Response {

@@ -4,11 +4,15 @@ import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join, posix, relative, sep } from 'node:path';
 import { build } from 'esbuild';
 import { parse } from 'yaml';
-import { atomFeed, bytesOf, digestOf, KIT_LIST, kitArchive, licenseAddress, oneFile, publicSource, sitemapXml, webManifest, type ArchiveFile, type Digests, type Edition, type Piece } from '../exports/index.ts';
-import { kitPath } from '../layouts/links.ts';
-import { permanentAddress } from '../layouts/print.ts';
+import { EDITIONS_FOLDER } from '../authoring/index.ts';
+import { NOTICE } from '../editions/index.ts';
+import { atomFeed, bytesOf, digestOf, KIT_LIST, kitArchive, licenseAddress, noticeText, oneFile, publicNotices, publicSource, sitemapXml, webManifest, type ArchiveFile, type Digests, type Edition, type Piece } from '../exports/index.ts';
+import { changesPath, kitPath, titlePath } from '../layouts/links.ts';
+import { noticesOf } from '../layouts/notices.ts';
+import { fullAddress, permanentAddress, windowTitle } from '../layouts/print.ts';
 import type { Book, KitView } from '../sheets/index.ts';
-import { FILE_TEXTS, FRAME_TEXTS, SAFETY_TEXTS, scriptName, type Language } from '../texts/index.ts';
+import { isWithdrawn, titlesOf } from '../sheets/titles.ts';
+import { FILE_TEXTS, FRAME_TEXTS, NOTICE_TEXTS, SAFETY_TEXTS, scriptName, type Language } from '../texts/index.ts';
 import { languagesOf, textsOf } from './scripts.ts';
 
 /** A finished folder: addresses relative, fonts as they stay. */
@@ -34,7 +38,8 @@ export async function packKits(book: Book, packed: PackedFolder): Promise<void> 
 export async function publish(book: Book, root: string, folder: string): Promise<void> {
   const site = permanentAddress(book, '/');
   if (site !== undefined) {
-    const pages = (await filesBelow(folder)).filter((path) => path.endsWith('index.html'));
+    const withdrawn = book.kits.filter(isWithdrawn).map((kit) => kitPath(kit).slice(1));
+    const pages = (await filesBelow(folder)).filter((path) => path.endsWith('index.html') && !withdrawn.some((place) => path.startsWith(place)));
     await writeFile(join(folder, 'sitemap.xml'), sitemapXml(pages.map((path) => `${site}${path.replace(/index\.html$/, '')}`)));
     await writeFile(join(folder, 'feed.xml'), atomFeed(book, site, (kit) => `${site}${kitPath(kit).slice(1)}`));
   }
@@ -68,7 +73,7 @@ function kitInOneFile(book: Book, kit: KitView, { folder, teachers }: PackedFold
       const page = teachers ? undefined : permanentAddress(book, here);
       return page === undefined ? undefined : new URL(address, page).href;
     },
-    title: `${kit.draft ? frame.draft(title) : title} · ${book.school}${teachers ? ` · ${frame.teachersEdition}` : ''}`,
+    title: `${windowTitle(kit, title)} · ${book.school}${teachers ? ` · ${frame.teachersEdition}` : ''}`,
     without: [scriptName('offline', language)],
     needs: { [scriptName('reader', language)]: [scriptName('reader-more', language), scriptName('reader-room', language)] },
   });
@@ -90,10 +95,17 @@ async function filesOfKit(book: Book, kit: KitView, packed: PackedFolder, page: 
 function licenseText(book: Book, kit: KitView): string {
   const address = permanentAddress(book, kitPath(kit));
   const safety = SAFETY_TEXTS[kit.language];
-  return [`${kit.title}, ${kit.draft ? safety.draft : safety.edition(kit.version)}`, book.school, address, '', FILE_TEXTS[kit.language].license(book.license), licenseAddress(book.license)]
+  return [...noticeLines(book, kit), `${kit.title}, ${kit.draft ? safety.draft : safety.edition(kit.version)}`, book.school, address, '', FILE_TEXTS[kit.language].license(book.license), licenseAddress(book.license)]
     .filter((line) => line !== undefined)
     .join('\n')
     .concat('\n');
+}
+
+/** What is to be known of an edition, before anything else that is said of it. */
+function noticeLines(book: Book, kit: KitView): string[] {
+  const said = NOTICE_TEXTS[kit.language];
+  const lines = noticesOf(kit).flatMap((notice) => [`${said.kinds[notice.kind]} ${notice.date}`, noticeText(notice, kit.language), '']);
+  return lines.length === 0 ? [] : [...lines, said.foundAt(fullAddress(book, changesPath(kit))), ''];
 }
 
 /** Fields of kit.yaml that name files beside the kits. */
@@ -104,12 +116,11 @@ interface Named {
   readonly hazards: readonly string[];
 }
 
-/** The kit's own files and the shared ones that it names, under `content/`; for the public without answers. */
+/** The kit's own files and the shared ones that it names, under `content/`; of an edition those in its own folder, and beside them its notices. For the public without answers. */
 async function sourcesOfKit(kit: KitView, { content }: PackedFolder, answers: boolean): Promise<ArchiveFile[]> {
-  const edition = join(content, 'editions', kit.id, kit.version);
-  const source = kit.draft || !existsSync(edition) ? content : edition;
+  const source = kit.draft ? content : join(content, EDITIONS_FOLDER, kit.id, kit.version);
   const own = join('kits', kit.id);
-  if (!existsSync(join(source, own, 'kit.yaml'))) return [];
+  const notices = join(source, NOTICE);
   const named = parse(await readFile(join(source, own, 'kit.yaml'), 'utf8')) as Named;
   const shared = [
     'sources.yaml',
@@ -120,7 +131,8 @@ async function sourcesOfKit(kit: KitView, { content }: PackedFolder, answers: bo
   ];
   const paths = [...shared, ...(await filesBelow(join(source, own))).map((path) => `kits/${kit.id}/${path}`)].filter((path) => existsSync(join(source, path)));
   const files = await Promise.all(paths.map(async (path) => ({ path: `content/${path}`, data: await sourceFile(join(source, path), path, answers) })));
-  return files.flatMap(({ path, data }) => (data === undefined ? [] : [{ path, data }]));
+  const noticed = !kit.draft && existsSync(notices) ? [{ path: NOTICE, data: answers ? await readFile(notices) : publicNotices(await readFile(notices, 'utf8')) }] : [];
+  return [...noticed, ...files.flatMap(({ path, data }) => (data === undefined ? [] : [{ path, data }]))];
 }
 
 /** Undefined where the public may not have it. */
@@ -140,6 +152,7 @@ const KIT_OF_PATH = /^kits\/([^/]*)/;
 async function editionOf(book: Book, folder: string): Promise<Edition> {
   const paths = (await filesBelow(folder)).filter((path) => SHOWN.test(path) && !NOT_KEPT.test(path));
   const kits: Record<string, string> = {};
+  const shown = Object.fromEntries(titlesOf(book.kits).map((title) => [titlePath(title).slice(1), kitPath(title.shown).slice(1)]));
   const byKit = new Map<string | undefined, string[]>();
   for (const path of paths) {
     const kit = KIT_OF_PATH.exec(path)?.[1];
@@ -149,13 +162,14 @@ async function editionOf(book: Book, folder: string): Promise<Edition> {
   }
   for (const kit of book.kits) {
     const place = kitPath(kit).slice(1);
-    const own = (byKit.get(kit.id) ?? []).filter((path) => path === `kits/${kit.id}/index.html` || path.startsWith(place) && path !== `${place}${kit.id}.html`);
+    const about = [changesPath(kit), ...(shown[titlePath(kit).slice(1)] === place ? [titlePath(kit)] : [])].map((page) => `${page.slice(1)}index.html`);
+    const own = (byKit.get(kit.id) ?? []).filter((path) => about.includes(path) || path.startsWith(place) && path !== `${place}${kit.id}.html`);
     const list = `${JSON.stringify(await digestsOf(folder, own))}\n`;
     await writeFile(join(folder, place, KIT_LIST), list);
     kits[place] = await digestOf(new TextEncoder().encode(list));
   }
   const shell = await digestsOf(folder, byKit.get(undefined) ?? []);
-  return { digest: await digestOf(new TextEncoder().encode(JSON.stringify({ shell, kits }))), shell, kits };
+  return { digest: await digestOf(new TextEncoder().encode(JSON.stringify({ shell, kits }))), shell, kits, shown };
 }
 
 async function digestsOf(folder: string, paths: readonly string[]): Promise<Digests> {

@@ -1,11 +1,14 @@
 /** What changed in the kits, newest first: Atom, RFC 4287. Its dates are those that the kits state, never that of a build. */
 import type { Book, KitView } from '../sheets/index.ts';
-import { FILE_TEXTS, FRAME_TEXTS, type Language } from '../texts/index.ts';
+import { FILE_TEXTS, FRAME_TEXTS, NOTICE_TEXTS, type Language } from '../texts/index.ts';
+import { noticeText } from './notice-text.ts';
 import { element, escapeXml, XML_HEAD } from './xml.ts';
 
 interface Entry {
+  /** Parts it from the other entries of the same kit. */
+  readonly mark: string;
   readonly kit: KitView;
-  readonly version: string;
+  readonly title: string;
   readonly date: string;
   readonly text: string;
 }
@@ -36,24 +39,46 @@ const NO_DATE = '1970-01-01';
 
 const instant = (date: string): string => `${date}T00:00:00Z`;
 
-/** Each version of each kit once; told by the edition that is of this version, else by the newest kit that lists it. */
+/** Each version of each kit once, and each notice of an edition. */
 function entriesOf(book: Book): Entry[] {
-  const found = new Map<string, Entry>();
-  for (const kit of book.kits) {
-    for (const { version, date, text } of kit.changes) {
-      const key = `${kit.id} ${version}`;
-      if (!found.has(key) || !kit.draft && kit.version === version) found.set(key, { kit, version, date, text });
-    }
-  }
-  return [...found].sort(([keyA, a], [keyB, b]) => (a.date === b.date ? (keyA < keyB ? -1 : 1) : a.date < b.date ? 1 : -1)).map(([, entry]) => entry);
+  const all = [...versionsOf(book), ...book.kits.flatMap(noticesOf)];
+  const name = ({ kit, mark }: Entry): string => `${kit.id} ${mark}`;
+  return all.sort((a, b) => (a.date === b.date ? (name(a) < name(b) ? -1 : 1) : a.date < b.date ? 1 : -1));
 }
 
-function entryXml({ kit, version, date, text }: Entry, address: string, siteLanguage: Language): string {
-  const title = `${kit.title} ${version}`;
+/** Told by the edition that is of this version, with the day on which it was published; else by the oldest state of the kit that lists it. */
+function versionsOf({ kits }: Book): Entry[] {
+  const found = new Map<string, Entry>();
+  for (const kit of kits) {
+    for (const { version, date, text } of kit.changes) {
+      const entry = { mark: `version-${version}`, kit, title: titleOf(kit, version), date, text };
+      if (!found.has(`${kit.id} ${version}`)) found.set(`${kit.id} ${version}`, entry);
+    }
+  }
+  for (const kit of kits) {
+    const { id, version, published, summary } = kit;
+    if (published === undefined) continue;
+    const told = found.get(`${id} ${version}`);
+    found.set(`${id} ${version}`, { mark: `version-${version}`, kit, title: titleOf(kit, version), date: published, text: told?.text ?? summary });
+  }
+  return [...found.values()];
+}
+
+const titleOf = ({ draft, language, title }: KitView, version: string): string => (draft ? FILE_TEXTS[language].draftOf(`${title} ${version}`) : `${title} ${version}`);
+
+/** Notices are added at the end, so that each keeps its number. */
+function noticesOf(kit: KitView): Entry[] {
+  const said = NOTICE_TEXTS[kit.language];
+  return kit.notices.map((notice, at) => ({
+    mark: `notice-${at + 1}`, kit, title: `${said.kinds[notice.kind]}: ${kit.title} ${kit.version}`, date: notice.date, text: noticeText(notice, kit.language),
+  }));
+}
+
+function entryXml({ kit, mark, title, date, text }: Entry, address: string, siteLanguage: Language): string {
   return [
     kit.language === siteLanguage ? '<entry>' : `<entry xml:lang="${kit.language}">`,
-    element('title', kit.draft ? FILE_TEXTS[kit.language].draftOf(title) : title),
-    element('id', `${address}#version-${version}`),
+    element('title', title),
+    element('id', `${address}#${mark}`),
     `<link href="${escapeXml(address)}"/>`,
     element('updated', instant(date)),
     element('summary', text),

@@ -10,6 +10,8 @@ export interface Edition {
   readonly shell: Digests;
   /** Kits by their folder, "kits/cloud/draft/": the digest of the list of their files. */
   readonly kits: Digests;
+  /** By the folder of a kit's title, "kits/cloud/": that of the edition that is shown there. */
+  readonly shown: Readonly<Record<string, string>>;
 }
 
 /** The list of a kit's files, in its folder. */

@@ -1,7 +1,7 @@
 /** What a book says to machines: schema.org LearningResource, sitemaps.org 0.9, Atom (RFC 4287), W3C Web Application Manifest. */
 import { beforeAll, describe, expect, it } from 'vitest';
 import { atomFeed, learningResource, licenseAddress, scriptData, sitemapXml, webManifest } from '../../src/exports/index.ts';
-import type { Book, KitView } from '../../src/sheets/index.ts';
+import type { Book, KitView, NoticeView } from '../../src/sheets/index.ts';
 import { ownBook } from './data.ts';
 
 let book: Book;
@@ -10,6 +10,9 @@ beforeAll(async () => {
   book = await ownBook();
   kit = book.kits[0]!;
 });
+
+const CORRECTION: NoticeView = { kind: 'correction', date: '2026-04-01', why: 'A gauge was misread.', numbers: [], unseen: 0 };
+const WITHDRAWN: NoticeView = { kind: 'withdrawn', date: '2026-06-01', why: 'It needs another vessel.', replacement: '1.1.0', numbers: [], unseen: 0 };
 
 const PLACES = { kit: 'https://school.example/kits/a/draft/', sheets: [{ name: 'Run sheet', about: 'Steps.', address: 'https://school.example/kits/a/draft/run/' }], files: [] };
 
@@ -32,8 +35,18 @@ describe('the data of a kit', () => {
 
   it('states a date of publication and an earlier edition only of an edition', () => {
     expect(learningResource(book, { ...kit, draft: true }, PLACES)).not.toHaveProperty('datePublished');
-    const edition = { ...kit, draft: false, version: '2.0.0', changes: [{ version: '2.0.0', date: '2026-03-01', text: 'New.' }] };
-    expect(learningResource(book, edition, { ...PLACES, basedOn: 'https://school.example/kits/a/1.0.0/' })).toMatchObject({ datePublished: '2026-03-01', isBasedOn: 'https://school.example/kits/a/1.0.0/' });
+    const edition = { ...kit, draft: false, version: '2.0.0', published: '2026-03-01' };
+    expect(learningResource(book, edition, { ...PLACES, basedOn: 'https://school.example/kits/a/1.0.0/' })).toMatchObject({ creativeWorkStatus: 'Published', datePublished: '2026-03-01', isBasedOn: 'https://school.example/kits/a/1.0.0/' });
+    expect(learningResource(book, edition, PLACES)).not.toHaveProperty('correction');
+  });
+
+  it('says of an edition that it is corrected or withdrawn', () => {
+    const changes = 'https://school.example/kits/a/changes/';
+    const corrected = { ...kit, draft: false, version: '1.0.0', published: '2026-03-01', notices: [CORRECTION] };
+    // schema.org/correction takes a CorrectionComment; schema.org/creativeWorkStatus gives "Obsolete" as an example.
+    const comment = { '@type': 'CorrectionComment', text: 'A gauge was misread.', datePublished: '2026-04-01', url: changes };
+    expect(learningResource(book, corrected, { ...PLACES, changes })).toMatchObject({ creativeWorkStatus: 'Published', correction: [comment] });
+    expect(learningResource(book, { ...corrected, notices: [CORRECTION, WITHDRAWN] }, { ...PLACES, changes })).toMatchObject({ creativeWorkStatus: 'Obsolete', correction: [comment, { datePublished: '2026-06-01' }] });
   });
 
   it('cannot end its script element', () => {
@@ -61,14 +74,23 @@ describe('the feed', () => {
   it('has one entry for each version of a kit, newest first, at the edition that is of that version', () => {
     const changes = [{ version: '1.1.0', date: '2026-05-02', text: 'More & better.' }, { version: '1.0.0', date: '2026-02-01', text: 'First.' }];
     const draft = { ...kit, id: 'a', draft: true, version: '1.1.0', changes };
-    const edition = { ...kit, id: 'a', draft: false, version: '1.0.0', changes: changes.slice(1) };
-    const xml = feedOf([draft, edition]);
+    const edition = { ...kit, id: 'a', draft: false, version: '1.0.0', published: '2026-02-01', changes: changes.slice(1) };
+    const xml = feedOf([edition, draft]);
     expect(ids(xml)).toEqual(['https://school.example/', 'https://school.example/kits/a/draft/#version-1.1.0', 'https://school.example/kits/a/1.0.0/#version-1.0.0']);
     expect(xml).toContain('1.1.0 (draft)</title>');
     expect(xml).not.toContain('1.0.0 (draft)</title>');
     expect(xml).toContain('<summary>More &amp; better.</summary>');
     // RFC 4287, 4.1.1: one updated element of the feed, here that of its newest entry; RFC 3339 date-time.
     expect([...xml.matchAll(/<updated>([^<]*)<\/updated>/g)].map(([, date]) => date)).toEqual(['2026-05-02T00:00:00Z', '2026-05-02T00:00:00Z', '2026-02-01T00:00:00Z']);
+  });
+
+  it('tells each edition on the day on which it was published, and each notice on its own', () => {
+    const edition = { ...kit, id: 'a', draft: false, version: '1.0.0', published: '2026-03-01', changes: [{ version: '1.0.0', date: '2026-02-01', text: 'First.' }], notices: [CORRECTION, WITHDRAWN] };
+    const xml = feedOf([edition]);
+    const place = 'https://school.example/kits/a/1.0.0/';
+    expect(ids(xml)).toEqual(['https://school.example/', `${place}#notice-2`, `${place}#notice-1`, `${place}#version-1.0.0`]);
+    expect([...xml.matchAll(/<updated>([^<T]*)T/g)].map(([, date]) => date)).toEqual(['2026-06-01', '2026-06-01', '2026-04-01', '2026-03-01']);
+    for (const words of ['It needs another vessel.', 'edition 1.1.0 instead', 'A gauge was misread.', 'First.']) expect(xml).toContain(words);
   });
 
   it('is a feed also without any entry', () => expect(ids(feedOf([]))).toHaveLength(1));
