@@ -80,7 +80,10 @@ const BLOCK_END = /<\/(?:p|h[1-6]|li|dd|dt|tr|figcaption|section|summary)>/;
 /** Tables are compared number by number. */
 const TABLES = /<figure class="worked"[^]*?<\/figure>/g;
 
-const linesOf = (html: string): string => html.replace(TABLES, '').split(BLOCK_END).map(plainText).filter((line) => line !== '').join('\n');
+/** Citations stand beside a word without a space, set apart by their style. */
+const CITATION = '<a class="cite"';
+
+const linesOf = (html: string): string => html.replace(TABLES, '').replaceAll(CITATION, ` ${CITATION}`).split(BLOCK_END).map(plainText).filter((line) => line !== '').join('\n');
 
 /** Words around a change that are shown with it. */
 const AROUND = 6;
@@ -88,11 +91,13 @@ const AROUND = 6;
 /** The lines in which something changed, old words struck and new ones marked, as HTML; empty where none did. */
 function changedWords(before: string, after: string): string {
   if (before === after) return '';
-  const parts = diffArrays(wordsOf(before), wordsOf(after));
+  const parts = diffArrays(wordsOf(before), wordsOf(after), { comparator: (a, b) => a.trimEnd() === b.trimEnd() });
   const shown = parts.map(({ value: words, added, removed }, i) => {
     const value = words.join('');
-    const text = escape(added === true || removed === true ? value : shortened(value, i === 0, i === parts.length - 1));
-    return added === true ? `<ins>${text}</ins>` : removed === true ? `<del>${text}</del>` : text;
+    if (added !== true && removed !== true) return escape(shortened(value, i === 0, i === parts.length - 1));
+    const text = value.trimEnd();
+    const element = added === true ? 'ins' : 'del';
+    return `<${element}>${escape(text)}</${element}>${value.slice(text.length)}`;
   });
   return shown.join('').split(GAP).map((piece) => piece.trim()).filter((piece) => piece !== '').map((piece) => `<p>${piece.replace(/\s*\n\s*/g, ' ')}</p>`).join('');
 }
