@@ -25,10 +25,11 @@ export function windowTitle(kit: KitView, title: string): string {
   return isWithdrawn(kit) ? NOTICE_TEXTS[kit.language].withdrawnTitle(whole) : whole;
 }
 
-/** Where a printed sheet says that it is found, and that of an edition where its corrections are. */
+/** Where a printed sheet says that it is found, and that of an edition where its corrections are; beside a whole address so much of it as differs, so that both stand on one line. */
 export function printedAddress(book: Book, kit: KitView, slug: string, teachers: boolean): string {
   const own = teachers ? KIT_TEXTS[kit.language].teachersEditionOf(`${kit.id}/${versionFolder(kit)}`) : fullAddress(book, kitPath(kit, slug));
-  return kit.draft ? own : `${own} · ${NOTICE_TEXTS[kit.language].foundAt(fullAddress(book, changesPath(kit)))}`;
+  const corrections = teachers ? fullAddress(book, changesPath(kit)) : `…${changesPath(kit)}`;
+  return kit.draft ? own : `${own} · ${NOTICE_TEXTS[kit.language].foundAt(corrections)}`;
 }
 
 /** The name of the printed page that belongs to a sheet. */
@@ -39,7 +40,7 @@ function withdrawnInMargin(kit: KitView): string[] {
   const said = NOTICE_TEXTS[kit.language];
   return noticesOf(kit).filter(({ kind }) => kind === 'withdrawn').slice(0, 1).map(({ date, replacement }) => {
     const words = [said.inMargin(date), ...(replacement === undefined ? [] : [said.useInstead(replacement)])].join(' ');
-    return `  @top-center { content: ${quoted(words)}; font-size: 9pt; font-weight: 600; border-block: 1.2pt solid; padding: 1mm 2mm; margin-block: 3mm; }`;
+    return `  @top-center { content: ${quoted(words)}; font-size: 9pt; font-weight: 600; border-block: 1.2pt solid; height: 6mm; margin-block: auto; padding-inline: 2mm; white-space: nowrap; }`;
   });
 }
 
@@ -54,7 +55,7 @@ export const printCss = (book: Book, kit: KitView, teachers: boolean): string =>
       ...withdrawnInMargin(kit),
       `  @top-right { content: ${quoted(teachers ? `${FRAME_TEXTS[kit.language].teachersEdition} · ${editionText(kit)}` : editionText(kit))}; }`,
       `  @bottom-left { content: ${quoted(kit.computedFor)} "\\A" ${quoted(address)}; white-space: pre-line; }`,
-      `  @bottom-right { content: counter(page) " / " counter(pages); }`,
+      `  @bottom-right { content: counter(page) " / " counter(pages); white-space: nowrap; }`,
       '}',
     ].join('\n');
   }).join('\n');
