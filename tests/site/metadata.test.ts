@@ -43,7 +43,7 @@ describe('the feed', () => {
 });
 
 describe('the data of kits', () => {
-  const kits = builtPages().filter(({ served, path }) => served.name === 'public' && /^kits\/[^/]+\/[^/]+\/index\.html$/.test(path));
+  const kits = builtPages().filter(({ served, path }) => served.name === 'public' && /^kits\/[^/]+\/(?!changes\/)[^/]+\/index\.html$/.test(path));
 
   it.each(kits)('$path describes itself, and what it names is there', ({ path, address }) =>
     open({}, async (page) => {
