@@ -2,7 +2,7 @@
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** From the longest on, part of their paths. */
-const LONGEST = ['site/access', 'site/loading', 'site/room', 'site/offline', 'site/readings', 'site/booklet', 'site/pdf', 'commands/start', 'physics/fit', 'contribute/', 'physics/droplets', 'authoring/'];
+const LONGEST = ['site/access', 'site/loading', 'site/room', 'site/offline', 'site/readings', 'site/booklet', 'site/editions', 'site/pdf', 'commands/start', 'physics/fit', 'contribute/', 'physics/droplets', 'authoring/'];
 
 const rank = ({ moduleId }: TestSpecification): number => {
   const at = LONGEST.findIndex((part) => moduleId.includes(`/tests/${part}`));
