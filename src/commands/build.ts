@@ -38,7 +38,7 @@ await runCommand(HELP, async (args) => {
     console.error(describeFindings(result.findings));
     return 1;
   }
-  console.log(`${counted(result.book.kits.length, 'kit')} checked and computed; making pages …`);
+  console.log(`${kitsAndEditions(result.book)} checked and computed; making pages …`);
   // The lessons as they were read are most of it, and nothing needs them; Astro takes as much again before the collector would look.
   // A plain collection would keep the room itself.
   if (process.memoryUsage().heapUsed > LARGE_HEAP) globalThis.gc?.({ type: 'major', flavor: 'last-resort' });
@@ -48,6 +48,12 @@ await runCommand(HELP, async (args) => {
   console.log(`  for teachers only  ${folders.teachers}`);
   return values.pdf === true ? printBoth(result.book, folders, paper) : 0;
 });
+
+/** `2 kits`, `2 kits, 1 edition`. */
+function kitsAndEditions({ kits }: Book): string {
+  const editions = kits.filter(({ draft }) => !draft).length;
+  return [counted(new Set(kits.map(({ id }) => id)).size, 'kit'), ...(editions === 0 ? [] : [counted(editions, 'edition')])].join(', ');
+}
 
 async function printBoth(book: Book, { content, site, teachers }: Folders, paper: Paper): Promise<number> {
   const found = printer();

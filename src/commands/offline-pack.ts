@@ -95,7 +95,7 @@ async function filesOfKit(book: Book, kit: KitView, packed: PackedFolder, page: 
 function licenseText(book: Book, kit: KitView): string {
   const address = permanentAddress(book, kitPath(kit));
   const safety = SAFETY_TEXTS[kit.language];
-  return [...noticeLines(book, kit), `${kit.title}, ${kit.draft ? safety.draft : safety.edition(kit.version)}`, book.school, address, '', FILE_TEXTS[kit.language].license(book.license), licenseAddress(book.license)]
+  return [...noticeLines(book, kit), `${kit.title}, ${kit.draft ? safety.draft : safety.edition(kit.version)}`, book.school, address, '', FILE_TEXTS[kit.language].license(kit.license), licenseAddress(kit.license)]
     .filter((line) => line !== undefined)
     .join('\n')
     .concat('\n');

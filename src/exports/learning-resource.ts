@@ -38,7 +38,7 @@ const statusOf = (kit: KitView): string => (kit.draft ? 'Draft' : isWithdrawn(ki
 export function learningResource(book: Book, kit: KitView, places: KitPlaces): WithContext<LearningResource> {
   const said = FILE_TEXTS[kit.language];
   const school = { '@type': 'EducationalOrganization', name: book.school } as const;
-  const license = licenseAddress(book.license) ?? ({ '@type': 'CreativeWork', name: book.license } as const);
+  const license = licenseAddress(kit.license) ?? ({ '@type': 'CreativeWork', name: kit.license } as const);
   return {
     '@context': 'https://schema.org',
     '@type': 'LearningResource',

@@ -143,6 +143,8 @@ export interface KitView {
   /** Year, month and day on which the edition was published; of a draft undefined. */
   readonly published?: string | undefined;
   readonly notices: readonly NoticeView[];
+  /** Of an edition the one that it was published under. */
+  readonly license: string;
   readonly language: Language;
   /** The kit that this one says in another language. */
   readonly translationOf?: string | undefined;
