@@ -122,10 +122,12 @@ async function sourcesOfKit(kit: KitView, { content }: PackedFolder, answers: bo
   const own = join('kits', kit.id);
   const notices = join(source, NOTICE);
   const named = parse(await readFile(join(source, own, 'kit.yaml'), 'utf8')) as Named;
+  // An edition holds the room that it was computed for and no other, also where that was the site's.
+  const rooms = kit.draft ? [named.room].flatMap((room) => (room === undefined ? [] : [`${room}.yaml`])) : await filesBelow(join(source, 'rooms'));
   const shared = [
     'sources.yaml',
     `apparatus/${named.apparatus}.yaml`,
-    ...(named.room === undefined ? [] : [`rooms/${named.room}.yaml`]),
+    ...rooms.map((name) => `rooms/${name}`),
     ...named.particles.map((name) => `particles/${name}.yaml`),
     ...named.hazards.map((name) => `hazards/${name}.mdx`),
   ];

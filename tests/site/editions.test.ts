@@ -162,6 +162,7 @@ describe('notices', () => {
     expect(old['LICENSE.txt']).toContain(WORDS.withdrawn);
     expect(old['notice.yaml']).toContain('replacement: 1.1.0');
     expect(old[`content/kits/${KIT}/student.mdx`]).toContain(WORDS.student['1.0.0']);
+    expect(Object.keys(old)).toContain('content/rooms/workshop.yaml');
     expect(corrected['notice.yaml']).toContain(WORDS.corrected);
     expect(corrected['notice.yaml']).not.toContain('how-cold');
     expect(forTeachers['notice.yaml']).toContain('question/how-cold/answer');
