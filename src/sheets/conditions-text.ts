@@ -22,8 +22,8 @@ export function conditionsList(conditions: Conditions, style: Style): Condition[
   return STATED.map((of) => ({ label: said[of], reading: { ...printValue(of, computeValue(conditions, of, {}), undefined, style), ask: writeValueQuestion({ of, at: {} }) }, note: of === 'ratedLowestGauge' ? said.byItsMaker : undefined }));
 }
 
-/** One sentence, in which no line ends between a number and its unit: `Computed for Room 14: 21.0 °C, 100.3 kPa, 97 % humidity in the vessel`. */
+/** One sentence: `Computed for Room 14: 21.0 °C, 100.3 kPa, 97 % in the vessel`. */
 export function computedFor(conditions: Conditions, style: Style): string {
-  const text = (of: QuantityName): string => printValue(of, computeValue(conditions, of, {}), undefined, style).text.replace(' ', '\u00a0');
+  const text = (of: QuantityName): string => printValue(of, computeValue(conditions, of, {}), undefined, style).text;
   return CONDITION_TEXTS[style.language].computedFor(conditions.roomTitle, text('roomTemperature'), text('roomPressure'), text('startHumidity'));
 }
