@@ -66,7 +66,8 @@ function spreadOfRows(kind: TableKind, conditions: Conditions, at: Parameters, r
   if (probes.length === list.length || kind.varies?.length === 0) return spreadOver(conditions, (state) => kind.rows(state, at, list), kind.varies);
   const probed = spreadOver(conditions, (state) => kind.rows(state, at, probes.map((row) => list[row]!)), kind.varies, 'one');
   const rows = kind.rows(stateOf(conditions), at, list);
-  return { rows, uncertainties: rows.map((row, r) => row.map((_, c) => between(probes, r, (probe) => (typeof probed.rows[probe]![c] === 'number' ? probed.uncertainties[probe]![c]! : undefined)))) };
+  const known = kind.columns.map((_, c) => probes.flatMap((row, probe): Known[] => (typeof probed.rows[probe]![c] === 'number' ? [{ row, value: probed.uncertainties[probe]![c]! }] : [])));
+  return { rows, uncertainties: rows.map((cells, row) => cells.map((_, c) => between(known[c]!, row))) };
 }
 
 /** The first, the middle and the last row, and the marked ones, which are rounded on their own. */
@@ -75,16 +76,18 @@ function probesAmong(rowsAt: readonly RowAt[]): readonly number[] {
   return rowsAt.flatMap(({ mark }, row) => (mark !== undefined || row === 0 || row === Math.floor(last / 2) || row === last ? [row] : []));
 }
 
+/** A number that is known of a row. */
+interface Known {
+  readonly row: number;
+  readonly value: number;
+}
+
 /** A number of a row, on the straight line between those known of the rows around it; of the nearest where one side has none. */
-function between(probes: readonly number[], row: number, known: (probe: number) => number | undefined): number {
-  const answers = probes.flatMap((at, probe) => {
-    const value = known(probe);
-    return value === undefined ? [] : [{ at, value }];
-  });
-  const below = answers.findLast(({ at }) => at <= row);
-  const above = answers.find(({ at }) => at >= row);
-  if (below === undefined || above === undefined || above.at === below.at) return (below ?? above)?.value ?? 0;
-  return below.value + ((above.value - below.value) * (row - below.at)) / (above.at - below.at);
+function between(known: readonly Known[], row: number): number {
+  const below = known.findLast((one) => one.row <= row);
+  const above = known.find((one) => one.row >= row);
+  if (below === undefined || above === undefined || above.row === below.row) return (below ?? above)?.value ?? 0;
+  return below.value + ((above.value - below.value) * (row - below.row)) / (above.row - below.row);
 }
 
 /** The listed rows with the marked ones in their place, in the order of the list. */
