@@ -74,9 +74,10 @@ async function listFiles(directory: string, path: readonly string[], besides: re
   const files: (readonly string[])[] = [];
   for (const entry of entries) {
     const own = [...path, entry.name];
-    if (entry.name.startsWith('.') || (path.length === 0 && besides.includes(entry.name))) continue;
+    if (entry.name.startsWith('.')) continue;
     if (entry.isSymbolicLink())
       refuse(own, { code: 'symbolic-link', what: 'this is a symbolic link', instead: 'copy the file itself here' });
+    else if (path.length === 0 && besides.includes(entry.name)) continue;
     else if (entry.isFile()) files.push(own);
     else if (entry.isDirectory() && own.length <= DEEPEST) files.push(...(await listFiles(directory, own, besides, refuse)));
     else refuse(own, { code: 'unknown-file', what: 'this is neither a file nor a folder of the plan', instead: 'remove it' });

@@ -1,6 +1,6 @@
 /** What an edition consists of: the SHA-256 of every file, by which an edited, missing or added one is found. */
 import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync } from 'node:fs';
+import { lstatSync, readdirSync, readFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { z } from 'zod';
 import { findingAt, START, VERSION, type Finding, type Problem } from '../authoring/index.ts';
@@ -23,12 +23,12 @@ const manifestSchema = z.strictObject({
 
 export type Manifest = z.infer<typeof manifestSchema>;
 
-/** Paths of an edition's files with their digests, in order. */
+/** Paths of an edition's files with their digests, in order; like everywhere in the content, names that begin with a dot are passed over and links are not followed. */
 export function digestsIn(directory: string): Record<string, string> {
   const paths = readdirSync(directory, { recursive: true, withFileTypes: true })
-    .filter((entry) => !entry.isDirectory())
+    .filter((entry) => entry.isFile())
     .map((entry) => relative(directory, join(entry.parentPath, entry.name)).split(sep).join('/'))
-    .filter((path) => path !== MANIFEST && path !== NOTICE)
+    .filter((path) => path !== MANIFEST && path !== NOTICE && !/(?:^|\/)\./.test(path))
     .sort();
   return Object.fromEntries(paths.map((path) => [path, digestOf(readFileSync(join(directory, path)))]));
 }
@@ -52,10 +52,13 @@ export function readManifest(directory: string, root: string): ReadManifest {
     return { manifest: undefined, findings: [finding(MANIFEST, { code: 'edition-file-edited', what: `the manifest of ${nameOf(root)} cannot be read`, instead: RESTORE })] };
   }
   const manifest = checked.data;
+  if (!isOf(manifest, root)) {
+    return { manifest: undefined, findings: [finding(MANIFEST, { code: 'edition-file-edited', what: `this is not the manifest of ${nameOf(root)}`, instead: 'leave the folders of editions where they are; npm run publish-edition makes new ones' })] };
+  }
   const found = digestsIn(directory);
-  const missing = Object.keys(manifest.files).filter((path) => !(path in found));
-  const added = Object.keys(found).filter((path) => !(path in manifest.files));
-  const edited = Object.entries(manifest.files).filter(([path, digest]) => path in found && found[path] !== digest);
+  const missing = Object.keys(manifest.files).filter((path) => !Object.hasOwn(found, path));
+  const added = Object.keys(found).filter((path) => !Object.hasOwn(manifest.files, path));
+  const edited = Object.entries(manifest.files).filter(([path, digest]) => Object.hasOwn(found, path) && found[path] !== digest);
   const findings = [
     ...missing.map((path) => finding(path, { code: 'edition-file-missing', what: `this file of ${nameOf(root)} is missing`, instead: RESTORE })),
     ...added.map((path) => finding(path, { code: 'edition-file-added', what: `this file is not part of ${nameOf(root)}`, instead: `remove it; all that may be added is ${NOTICE}` })),
@@ -72,6 +75,11 @@ function editedProblem(file: string, digest: string, found: string, root: string
   const withLineFeeds = readFileSync(file, 'latin1').replace(/\r\n/g, '\n');
   const isLineEnds = digestOf(Buffer.from(withLineFeeds, 'latin1')) === digest;
   return { code: 'edition-file-edited', what, instead: isLineEnds ? 'only the ends of its lines changed: write `* -text` into editions/.gitattributes and check it out again' : RESTORE };
+}
+
+/** Whether a manifest lists an edition that belongs into this folder. */
+function isOf({ kit, version, files }: Manifest, root: string): boolean {
+  return root.endsWith(`/${kit}/${version}`) && Object.hasOwn(files, `kits/${kit}/kit.yaml`);
 }
 
 /** `edition 1.0.0 of cloud`, from `content/editions/cloud/1.0.0`. */
@@ -94,12 +102,7 @@ export function parsedJson(text: string): unknown {
   }
 }
 
-/** The text of a file; undefined where there is none. */
+/** The text of a file; undefined where there is none, or something else than a file. */
 export function readIfThere(file: string): string | undefined {
-  try {
-    return readFileSync(file, 'utf8');
-  } catch (error) {
-    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return undefined;
-    throw error;
-  }
+  return lstatSync(file, { throwIfNoEntry: false })?.isFile() === true ? readFileSync(file, 'utf8') : undefined;
 }

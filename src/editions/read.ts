@@ -4,7 +4,7 @@ import { basename, join, resolve } from 'node:path';
 import { EDITIONS_FOLDER, findingAt, loadFolder, NAME, readEditionFolder, sortFindings, START, VERSION, type Finding, type Vocabulary } from '../authoring/index.ts';
 import { kitOf, type Edition, type Frozen } from './edition.ts';
 import { MANIFEST, NOTICE, readIfThere, readManifest, RESULTS } from './manifest.ts';
-import { checkNumbers, checkReplacements, readNotices, type ReadNotices } from './notices.ts';
+import { checkNumbers, checkReplacements, readNoticesIn, type ReadNotices } from './notices.ts';
 import { numbersOf } from './numbers.ts';
 import { differences, resultsFrom } from './results.ts';
 import { compareVersions } from './version.ts';
@@ -76,8 +76,7 @@ interface ReadEdition {
 
 /** Reads and verifies one edition: see {@link readFrozen}. */
 async function readEdition(directory: string, root: string, vocabulary: Vocabulary): Promise<ReadEdition> {
-  const text = readIfThere(join(directory, NOTICE));
-  const notices = text === undefined ? NO_NOTICES : readNotices(text, `${root}/${NOTICE}`);
+  const notices = readNoticesIn(directory, root);
   const { frozen, findings: inFiles } = await readFrozen(directory, root, vocabulary);
   const inNumbers = frozen === undefined || notices.findings.length > 0 ? [] : checkNumbers(frozen, notices);
   const findings = [...notices.findings, ...inFiles, ...inNumbers];
@@ -85,7 +84,9 @@ async function readEdition(directory: string, root: string, vocabulary: Vocabula
   return { edition, findings, notices };
 }
 
-const NO_NOTICES: ReadNotices = { notices: [], findings: [], locate: () => START };
+/** The versions of a kit that have a folder, the oldest first. */
+export const versionsOf = (content: string, kit: string): string[] =>
+  entriesOf(join(content, EDITIONS_FOLDER, kit)).flatMap(({ name, isFolder }) => (isFolder && VERSION.test(name) ? [name] : [])).sort(compareVersions);
 
 function entriesOf(folder: string): { readonly name: string; readonly isFolder: boolean }[] {
   try {
