@@ -26,6 +26,7 @@ export function changesBetween(before: State, after: State): Change[] {
     ...(['run', 'student', 'background'] as const).flatMap((sheet) => partsOf(sheet, old[sheet], now[sheet])),
     ...questionsOf(old.questions, now.questions),
     ...listed('minor', 'the readings', [...old.readings.keys()], [...now.readings.keys()]),
+    ...listed('major', 'a hazard', [...before.content.hazards.keys()], [...after.content.hazards.keys()]),
     ...listed('minor', 'a picture', old.pictures, now.pictures),
     ...listed('minor', 'a misconception', [...before.content.misconceptions.keys()], [...after.content.misconceptions.keys()]),
     ...listed('minor', 'a source', [...before.content.sources.keys()], [...after.content.sources.keys()]),
@@ -101,7 +102,7 @@ const PARTS = new Set(['WorkedTable', 'Curve', 'Predict', 'Observe', 'Explain', 
 
 /** Parts and headings of a sheet: added or taken away they change what there is, whatever they say. */
 function partsOf(sheet: string, before: Lesson, after: Lesson): Change[] {
-  const parts = ({ components, headings }: Lesson): string[] => [...components.flatMap(({ name }) => (PARTS.has(name) ? [name] : [])), ...headings.map(({ depth }) => `heading ${depth}`)].sort();
+  const parts = ({ components, headings }: Lesson): string[] => [...components.flatMap(({ name, attributes }) => (PARTS.has(name) ? [[name, attributes['kind'] ?? attributes['id']].join(' ')] : [])), ...headings.map(({ depth }) => `heading ${depth}`)].sort();
   return differing('minor', `the parts of the ${sheet} sheet`, parts(before), parts(after));
 }
 
