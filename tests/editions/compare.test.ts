@@ -21,6 +21,10 @@ const CASES: readonly (readonly [name: string, least: string, edit: Edit])[] = [
   ['another thing to do before', '2.0.0', ({ edit }) => edit(KIT, 'before: 1 h', 'before: 2 h')],
   ['a hazard that is worse', '2.0.0', ({ edit }) => edit('hazards/vacuum.mdx', 'signal: WARNING', 'signal: DANGER')],
   ['a hazard sheet that says more', '1.1.0', ({ edit }) => edit('hazards/vacuum.mdx', 'Goggles, and', 'Goggles, a screen, and')],
+  ['a hazard that the text alone brings in', '2.0.0', async ({ edit, read, write }) => {
+    await write('hazards/wet-floor.mdx', (await read('hazards/vacuum.mdx')).replace('Vessel under vacuum', 'Wet floor'));
+    await edit(RUN, '<Hazard id="vacuum"/>', '<Hazard id="wet-floor"/>');
+  }],
   ['another question', '1.1.0', ({ read, write }) => read(WHY).then((text) => write('kits/first-cloud/questions/again.mdx', text))],
   ['a question that counts for more', '1.1.0', ({ edit }) => edit(WHY, 'level: 1', 'level: 2')],
   ['a table', '1.1.0', ({ edit }) => edit('kits/first-cloud/background.mdx', HEAD, `<WorkedTable kind="pressure-steps"/>\n\n${HEAD}`)],
@@ -52,6 +56,14 @@ describe(`after ${NEWEST}`, () => {
         expect(isDone).toBe(false);
       }
       expect(await working.publish(least)).toMatchObject({ isDone: true });
+    }));
+
+  it('a table of another kind in the place of one is no mended wording', () =>
+    withWorkingCopy(PUBLISHED, async ({ edit, publish }) => {
+      await edit('kits/first-cloud/background.mdx', HEAD, `<WorkedTable kind="pressure-steps"/>\n\n${HEAD}`);
+      await publish('1.1.0');
+      await edit('kits/first-cloud/background.mdx', 'pressure-steps', 'gauge-readings');
+      expect((await publish('1.1.1')).text).toContain('Publish it as 1.2.0 or later.');
     }));
 
   it.each<[string, Edit]>([

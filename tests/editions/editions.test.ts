@@ -1,5 +1,4 @@
 /** A published edition: complete in itself, never changed, its numbers computed anew each time. */
-import { createHash } from 'node:crypto';
 import { cp, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -10,25 +9,10 @@ import { checkContent, readBook } from '../../src/commands/read-book.ts';
 import { MINIMAL, PUBLISHED } from '../authoring/folders.ts';
 import { filesBelow } from '../support/folders.ts';
 import { ROOT } from '../support/root.ts';
-import { KIT, withWorkingCopy, type Working } from './published.ts';
+import { KIT, publishedAs, sha256, withWorkingCopy } from './published.ts';
 
 const FOLDER = `editions/${KIT}/1.0.1`;
 const findingsIn = async (content: string): Promise<string[]> => (await checkContent(content)).findings.map(formatFinding);
-const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex');
-
-/** Gives a number of the edition's results another value, as if the library had computed it then. */
-async function publishedAs({ read, write }: Working, key: string, value: (published: number) => number): Promise<{ old: number; now: number }> {
-  const results = JSON.parse(await read(`${FOLDER}/results.json`)) as { numbers: Record<string, number> };
-  const now = results.numbers[key]!;
-  const old = value(now);
-  results.numbers[key] = old;
-  const text = `${JSON.stringify(results, undefined, 1)}\n`;
-  await write(`${FOLDER}/results.json`, text);
-  const manifest = JSON.parse(await read(`${FOLDER}/manifest.json`)) as { files: Record<string, string> };
-  manifest.files['results.json'] = sha256(text);
-  await write(`${FOLDER}/manifest.json`, `${JSON.stringify(manifest, undefined, 1)}\n`);
-  return { old, now };
-}
 
 describe('what is frozen', () => {
   it('is every file that the kit uses, to the byte, and no other', () =>

@@ -1,4 +1,5 @@
 /** A content folder to publish from, in a place of its own. */
+import { createHash } from 'node:crypto';
 import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -40,4 +41,22 @@ export async function withWorkingCopy<T>(good: string, use: (working: Working) =
   } finally {
     await rm(place, { recursive: true });
   }
+}
+
+const NEWEST = `editions/${KIT}/1.0.1`;
+
+export const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex');
+
+/** Gives a number of the newest edition's results another value, or adds it, as if the library had computed it then. */
+export async function publishedAs({ read, write }: Working, key: string, value: (published: number) => number): Promise<{ old: number; now: number }> {
+  const results = JSON.parse(await read(`${NEWEST}/results.json`)) as { numbers: Record<string, number> };
+  const now = results.numbers[key]!;
+  const old = value(now);
+  results.numbers[key] = old;
+  const text = `${JSON.stringify(results, undefined, 1)}\n`;
+  await write(`${NEWEST}/results.json`, text);
+  const manifest = JSON.parse(await read(`${NEWEST}/manifest.json`)) as { files: Record<string, string> };
+  manifest.files['results.json'] = sha256(text);
+  await write(`${NEWEST}/manifest.json`, `${JSON.stringify(manifest, undefined, 1)}\n`);
+  return { old, now };
 }
