@@ -8,7 +8,8 @@ import { runCommand } from './run-command.ts';
 const HELP = `npm run check [-- --json]
 
 Checks every file of the content folder and prints all findings, one a line:
-file:line:column: what is wrong; what to write instead.
+file:line:column: what is wrong; what to write instead. Published editions are checked too: that
+no file of theirs was edited, and that every number still comes out.
 
   --json   prints an array of findings for editors and CI
   --help   prints this
