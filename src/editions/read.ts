@@ -1,5 +1,5 @@
 /** All published editions of a content folder: untouched, readable, their numbers computed anew. */
-import { readdirSync } from 'node:fs';
+import { lstatSync, readdirSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 import { EDITIONS_FOLDER, findingAt, loadFolder, NAME, readEditionFolder, sortFindings, START, VERSION, type Finding, type Vocabulary } from '../authoring/index.ts';
 import { kitOf, type Edition, type Frozen } from './edition.ts';
@@ -88,14 +88,11 @@ async function readEdition(directory: string, root: string, vocabulary: Vocabula
 export const versionsOf = (content: string, kit: string): string[] =>
   entriesOf(join(content, EDITIONS_FOLDER, kit)).flatMap(({ name, isFolder }) => (isFolder && VERSION.test(name) ? [name] : [])).sort(compareVersions);
 
+/** What stands in a folder, in order; nothing where there is none, or something else. */
 function entriesOf(folder: string): { readonly name: string; readonly isFolder: boolean }[] {
-  try {
-    return readdirSync(folder, { withFileTypes: true })
-      .filter(({ name }) => !name.startsWith('.'))
-      .map((entry) => ({ name: entry.name, isFolder: entry.isDirectory() }))
-      .sort((a, b) => (a.name < b.name ? -1 : 1));
-  } catch (error) {
-    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return [];
-    throw error;
-  }
+  if (lstatSync(folder, { throwIfNoEntry: false })?.isDirectory() !== true) return [];
+  return readdirSync(folder, { withFileTypes: true })
+    .filter(({ name }) => !name.startsWith('.'))
+    .map((entry) => ({ name: entry.name, isFolder: entry.isDirectory() }))
+    .sort((a, b) => (a.name < b.name ? -1 : 1));
 }

@@ -191,6 +191,13 @@ describe('folders of editions', () => {
       expect((await checkContent(content)).findings.map(({ file: found }) => found)).toContain(`content/${file}`);
     }));
 
+  it('are told of where a file stands in their place', () =>
+    withWorkingCopy(MINIMAL, async ({ content, write, publish }) => {
+      await write('editions', '');
+      await expect(publish('1.0.0')).rejects.toThrow(/editions.* cannot be written/);
+      expect(contentsOf(content)['editions']).toBe('');
+    }));
+
   it('may hold what a system keeps there for itself', () =>
     withWorkingCopy(PUBLISHED, async ({ content, write }) => {
       await write(`${NEWEST}/.DS_Store`, 'icons');
