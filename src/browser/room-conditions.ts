@@ -52,7 +52,7 @@ function apparatusFor(own: Apparatus, { values, shape = own.vessel.shape }: Pick
     ...own,
     vessel: {
       ...vessel, shape, volume, diameter,
-      lowestGauge: values.rating ?? vessel.lowestGauge,
+      ...(values.rating === undefined ? {} : { [source.kind === 'pressurise' ? 'highestGauge' : 'lowestGauge']: values.rating }),
       // Measured on the kit's own vessel: another one's is estimated.
       ...(isOwnVessel ? {} : { wallTimeConstant: undefined }),
     } as Apparatus['vessel'],

@@ -10,16 +10,20 @@ const STATED = [
   'roomHumidity',
   'startHumidity',
   'vesselVolume',
-  'ratedLowestGauge',
+  'rating',
   'plannedDrop',
   'gaugeResolution',
   'thermometerResolution',
-] as const satisfies readonly QuantityName[];
+] as const satisfies readonly (QuantityName | 'rating')[];
 
 /** The stated conditions, one by one. */
 export function conditionsList(conditions: Conditions, style: Style): Condition[] {
   const said = STATED_TEXTS[style.language];
-  return STATED.map((of) => ({ label: said[of], reading: { ...printValue(of, computeValue(conditions, of, {}), undefined, style), ask: writeValueQuestion({ of, at: {} }) }, note: of === 'ratedLowestGauge' ? said.byItsMaker : undefined }));
+  const rating = conditions.apparatus.source.kind === 'pressurise' ? 'ratedHighestGauge' : 'ratedLowestGauge';
+  return STATED.map((stated) => {
+    const of = stated === 'rating' ? rating : stated;
+    return { label: said[of], reading: { ...printValue(of, computeValue(conditions, of, {}), undefined, style), ask: writeValueQuestion({ of, at: {} }) }, note: of === rating ? said.byItsMaker : undefined };
+  });
 }
 
 /** One sentence: `Computed for Room 14: 21.0 °C, 100.3 kPa, 97 % in the vessel`. */

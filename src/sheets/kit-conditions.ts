@@ -67,7 +67,7 @@ export function movingLevels(written: WrittenApparatus): Level[] {
     ['highest', vessel.highest, 'gauge'],
     ['gaugeLowest', gauge.lowest, 'gauge'],
     ['gaugeHighest', gauge.highest, 'gauge'],
-    ['startGauge', source.kind === 'pressurise' ? source.highest : undefined, 'gauge'],
+    ['pumpHighest', source.kind === 'pressurise' ? source.highest : undefined, 'gauge'],
     ['ultimatePressure', 'ultimatePressure' in source ? source.ultimatePressure : undefined, 'absolute'],
   ];
   return levels.flatMap(([level, value, kept]) => (value === undefined || value.reference === kept ? [] : [level]));
@@ -129,6 +129,6 @@ function sourceFrom(
     case 'squeeze':
       return { kind: source.kind, volumeChange: source.volumeChange.value };
     case 'pressurise':
-      return { kind: source.kind, startGauge: againstRoom(source.highest), releaseTime: source.releaseTime.value };
+      return { kind: source.kind, highestGauge: againstRoom(source.highest), releaseTime: source.releaseTime.value };
   }
 }

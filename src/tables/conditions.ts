@@ -55,7 +55,7 @@ export interface Apparatus {
     | { readonly kind: 'stroke-pump'; readonly strokeVolume: CubicMeter; readonly deadVolume: CubicMeter; readonly strokeTime: Second; readonly ultimatePressure: Pascal }
     | { readonly kind: 'steady-pump'; readonly speed: number; readonly ultimatePressure: Pascal }
     | { readonly kind: 'squeeze'; readonly volumeChange: CubicMeter }
-    | { readonly kind: 'pressurise'; readonly startGauge: Pascal; readonly releaseTime: Second };
+    | { readonly kind: 'pressurise'; readonly highestGauge: Pascal; readonly releaseTime: Second };
   readonly gauge: { readonly kind: 'dial' | 'digital'; readonly lowestGauge: Pascal; readonly highestGauge: Pascal; readonly resolution: Pascal; readonly unit: string };
   readonly thermometer: { readonly kind: 'stem' | 'thermocouple' | 'digital'; readonly resolution: number; readonly timeConstant: Second; readonly wallShare: Ratio; readonly position: string };
   readonly light: { readonly kind: string; readonly from: 'side' | 'back' | 'front' };
@@ -116,7 +116,8 @@ function newState(conditions: Conditions, shifted?: InputName, by = 0): State {
   const { apparatus, particles, plannedDrop } = conditions;
   const roomTemperature = at('roomTemperature');
   const roomPressure = at('roomPressure');
-  const startPressure = roomPressure + (apparatus.source.kind === 'pressurise' ? apparatus.source.startGauge : 0);
+  // What is let go ends at the room's pressure, so it starts above the room by what it is planned to fall.
+  const startPressure = roomPressure + (apparatus.source.kind === 'pressurise' ? plannedDrop : 0);
   return {
     roomTemperature,
     roomPressure,

@@ -1,6 +1,6 @@
 /** A lesson's steps as a simulated run: what gauge, thermometer and gas do, minute by minute. */
 import { simulateRun, type Run, type RunEvent } from '../physics/index.ts';
-import { stateOf, type Conditions, type State } from './conditions.ts';
+import { stateOf, stateWith, type Conditions, type State } from './conditions.ts';
 import { PLAIN_PUMPING, pumpingTime, runSetting } from './vessel-run.ts';
 
 /** A step of a run sheet, as far as the vessel is concerned. Seconds from the bell, SI. */
@@ -19,12 +19,14 @@ const VENT_DURATION = 5;
 /** The run of a lesson in its room and vessel. Lasts until the end of the last step. */
 export function lessonRun(conditions: Conditions, steps: readonly PlannedStep[]): Run {
   const state = stateOf(conditions);
+  // A bottle that will be let go has the pressure of the room until a step presses air into it.
+  const startPressure = state.apparatus.source.kind === 'pressurise' ? state.roomPressure : state.startPressure;
   const nuclei = nucleiOf(state, steps);
   const end = Math.max(0, ...steps.map(({ at, duration }) => at + duration));
   return simulateRun({
-    ...runSetting(state),
+    ...runSetting(stateWith(state, { startPressure })),
     nuclei,
-    events: eventsOf(state, steps),
+    events: eventsOf(state, steps, startPressure),
     duration: end,
     interval: 2,
   });
@@ -38,9 +40,9 @@ function nucleiOf(state: State, steps: readonly PlannedStep[]): { number: number
 }
 
 /** The steps as events without gaps: what is done, then waiting until the next step. */
-function eventsOf(state: State, steps: readonly PlannedStep[]): RunEvent[] {
+function eventsOf(state: State, steps: readonly PlannedStep[], startPressure: number): RunEvent[] {
   const events: RunEvent[] = [];
-  let pressure = state.startPressure;
+  let pressure = startPressure;
   let now = 0;
   for (const step of [...steps].sort((a, b) => a.at - b.at)) {
     if (step.at > now) events.push({ kind: 'wait', duration: step.at - now });
@@ -74,7 +76,9 @@ function eventsOfStep(state: State, step: PlannedStep, pressure: number): { even
 
 /** From one pressure to another with the apparatus's own source, no longer than the step lasts. */
 function pumpingOf(state: State, from: number, to: number, duration: number): { events: RunEvent[]; duration: number } {
-  if (to > from) return { events: [{ kind: 'pressurize', to, duration: Math.min(duration, PLAIN_PUMPING) }], duration: Math.min(duration, PLAIN_PUMPING) };
+  // Squeezed air that has cooled presses less than planned, so the same pressure once more is pressed in and not let out.
+  const isPressedIn = state.apparatus.source.kind === 'pressurise' ? to >= from : to > from;
+  if (isPressedIn) return { events: [{ kind: 'pressurize', to, duration: Math.min(duration, PLAIN_PUMPING) }], duration: Math.min(duration, PLAIN_PUMPING) };
   const time = Math.min(duration, pumpingTime(state, from, to));
   return { events: [{ kind: 'pump', to, duration: time }], duration: time };
 }

@@ -16,7 +16,7 @@ export function pressureAtElevation({ value: elevation, uncertainty }: Measured)
 }
 
 /** Pressure levels of an apparatus that do not stay as they are when the room's pressure changes, by name. */
-export const LEVELS = ['lowest', 'highest', 'gaugeLowest', 'gaugeHighest', 'startGauge', 'ultimatePressure'] as const;
+export const LEVELS = ['lowest', 'highest', 'gaugeLowest', 'gaugeHighest', 'pumpHighest', 'ultimatePressure'] as const;
 export type Level = (typeof LEVELS)[number];
 
 /** The air of a room. */
@@ -53,6 +53,6 @@ function withLevelsMoved(apparatus: Apparatus, by: number, moving: readonly Leve
     gauge: { ...gauge, lowestGauge: moved('gaugeLowest', gauge.lowestGauge), highestGauge: moved('gaugeHighest', gauge.highestGauge) },
     source: 'ultimatePressure' in source
       ? { ...source, ultimatePressure: moved('ultimatePressure', source.ultimatePressure) }
-      : source.kind === 'pressurise' ? { ...source, startGauge: moved('startGauge', source.startGauge) } : source,
+      : source.kind === 'pressurise' ? { ...source, highestGauge: moved('pumpHighest', source.highestGauge) } : source,
   };
 }

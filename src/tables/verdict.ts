@@ -19,11 +19,12 @@ export interface Verdict {
   readonly seenDrop: number | null;
   /** Deepest drop that rating, gauge and pump all allow. */
   readonly deepestDrop: number;
-  /** What the gauge then shows. */
+  /** What the gauge shows furthest from the room. */
   readonly gauge: number;
   /** Left before the rating; negative beyond it. */
   readonly ratingMargin: number;
-  readonly lowestRated: number;
+  /** On the side of the room to which the kit goes. */
+  readonly rated: number;
   readonly strokes: number | null;
   readonly seconds: number | null;
   /** Fall of the air at the planned drop without droplets, of the thermometer as pumping ends and at most, K. */
@@ -45,11 +46,13 @@ const DAMPEST = 0.99;
 /** What the conditions let happen at their planned drop. */
 export function verdictOn(conditions: Conditions): Verdict {
   const state = stateOf(conditions);
-  const { apparatus: { vessel, gauge }, plannedDrop: drop, startPressure, roomPressure } = state;
+  const { apparatus: { vessel, gauge, source }, plannedDrop: drop, startPressure, roomPressure } = state;
   const above = startPressure - roomPressure;
   const reading = above - drop;
+  const isAbove = source.kind === 'pressurise';
+  const rated = isAbove ? vessel.highestGauge : vessel.lowestGauge;
   const pumpDrop = deepestOfSource(state);
-  const deepestDrop = Math.min(above - vessel.lowestGauge, above - gauge.lowestGauge, pumpDrop);
+  const deepestDrop = isAbove ? Math.min(vessel.highestGauge, gauge.highestGauge, pumpDrop) : Math.min(above - vessel.lowestGauge, above - gauge.lowestGauge, pumpDrop);
   const onsetDrop = answered(() => startPressure - onset(state).pressure);
   const seenDrop = onsetDrop === null || onsetDrop > deepestDrop ? null : firstSeen(state, onsetDrop, deepestDrop);
   const frozen = onsetDrop !== null && onsetDrop < drop && answered(() => cloudAt(state, drop, undefined, undefined).waterContent) === null;
@@ -64,8 +67,8 @@ export function verdictOn(conditions: Conditions): Verdict {
     ['unseen', onsetDrop !== null && onsetDrop <= Math.min(drop, deepestDrop) && seenDrop === null && !frozen],
   ] as const).flatMap(([obstacle, stands]) => (stands ? [obstacle] : []));
   return {
-    works: obstacles.length === 0, obstacles, drop, onsetDrop, seenDrop, deepestDrop, gauge: reading,
-    ratingMargin: reading - vessel.lowestGauge, lowestRated: vessel.lowestGauge,
+    works: obstacles.length === 0, obstacles, drop, onsetDrop, seenDrop, deepestDrop, gauge: isAbove ? above : reading,
+    ratingMargin: isAbove ? rated - above : reading - rated, rated,
     strokes: within && state.apparatus.source.kind === 'stroke-pump' ? answered(() => strokesToDrop(state, drop)) : null,
     seconds: within ? answered(() => timeToDrop(state, drop)) : null,
     airFall: answered(() => state.startTemperature - clear(state, drop).temperature),
@@ -76,12 +79,12 @@ export function verdictOn(conditions: Conditions): Verdict {
 }
 
 /** How far the source brings the pressure down, Pa below the start. */
-function deepestOfSource({ apparatus: { source, vessel }, startPressure, roomPressure }: State): number {
+function deepestOfSource({ apparatus: { source, vessel }, startPressure }: State): number {
   switch (source.kind) {
     case 'stroke-pump': case 'steady-pump': return startPressure - ABOVE_PUMP_END * source.ultimatePressure;
     // A bottle squeezed and let go: its air has been at a higher pressure by its share of the volume.
     case 'squeeze': return startPressure * (source.volumeChange / vessel.volume);
-    case 'pressurise': return startPressure - roomPressure;
+    case 'pressurise': return source.highestGauge;
   }
 }
 

@@ -48,7 +48,7 @@ function sentence(verdict: Verdict, print: Print, said: Said): Raw {
 type Tell = (verdict: Verdict, print: Print, said: Said) => string;
 
 const REASONS: Readonly<Record<Obstacle, Tell>> = {
-  rating: ({ gauge, lowestRated }, print, said) => said.rating(print('pressure', gauge), print('pressure', lowestRated)),
+  rating: ({ gauge, rated }, print, said) => said.rating(print('pressure', gauge), print('pressure', rated)),
   gauge: ({ gauge }, print, said) => said.gauge(print('pressure', gauge)),
   pump: ({ drop, deepestDrop }, print, said) => said.pump(print('pressure', drop), print('pressure', deepestDrop)),
   dry: ({ onsetDrop, deepestDrop }, print, said) => (onsetDrop === null ? said.neverSaturated : said.dry(print('pressure', onsetDrop), print('pressure', deepestDrop))),
@@ -71,9 +71,9 @@ const CHANGES: Readonly<Record<Obstacle, Tell>> = {
 };
 
 function reasons(verdict: Verdict, { apparatus }: Conditions, print: Print, said: Said): string[] {
-  const { onsetDrop, strokes, seconds, gauge, ratingMargin, lowestRated, airFall, thermometerFall, thermometerLargestFall, obstacles } = verdict;
+  const { onsetDrop, strokes, seconds, gauge, ratingMargin, rated, airFall, thermometerFall, thermometerLargestFall, obstacles } = verdict;
   const falls = thermometerLargestFall !== null && thermometerLargestFall < 2 * apparatus.thermometer.resolution ? said.thermometerHardly : said.thermometerFalls;
-  const margin = ratingMargin < NARROW * Math.abs(lowestRated) ? said.littleMargin : said.margin;
+  const margin = ratingMargin < NARROW * Math.abs(rated) ? said.littleMargin : said.margin;
   return [
     onsetDrop === null ? undefined : said.saturatedAt(print('pressure', onsetDrop)),
     ...obstacles.slice(1).map((obstacle) => REASONS[obstacle](verdict, print, said)),
@@ -82,6 +82,6 @@ function reasons(verdict: Verdict, { apparatus }: Conditions, print: Print, said
     said.gaugeShows(print('pressure', gauge)),
     airFall === null ? undefined : said.airCools(print('temperatureDifference', airFall)),
     thermometerFall === null || thermometerLargestFall === null ? undefined : falls(print('temperatureDifference', thermometerFall), print('temperatureDifference', thermometerLargestFall)),
-    ratingMargin < 0 ? undefined : margin(print('pressure', lowestRated), print('pressure', ratingMargin)),
+    ratingMargin < 0 ? undefined : margin(print('pressure', rated), print('pressure', ratingMargin)),
   ].filter((reason) => reason !== undefined);
 }

@@ -13,7 +13,7 @@ export const gaugeReadings: TableKind = {
   takes: ['elevation'],
   columns,
   defaultList: (state) => {
-    const end = state.apparatus.source.kind === 'pressurise' ? state.apparatus.source.startGauge : -state.plannedDrop;
+    const end = (state.apparatus.source.kind === 'pressurise' ? 1 : -1) * state.plannedDrop;
     return roundSteps(Math.abs(end), 4).map((step) => (step === 0 ? 0 : Math.sign(end) * step));
   },
   rows: rowsOfQuantities('reading', columns),

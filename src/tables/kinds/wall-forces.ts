@@ -19,7 +19,7 @@ export const wallForces: TableKind = {
   takes: ['elevation'],
   columns: [columnOf('pressureDifference', 'gaugeReading', { label: 'insideLessOutside', given: true }), ...columns],
   defaultList: ({ apparatus, plannedDrop }) => {
-    const end = apparatus.source.kind === 'pressurise' ? apparatus.source.startGauge : -plannedDrop;
+    const end = (apparatus.source.kind === 'pressurise' ? 1 : -1) * plannedDrop;
     return roundSteps(Math.abs(end), 4).map((step) => (step === 0 ? 0 : Math.sign(end) * step));
   },
   marked: ({ apparatus }) => [

@@ -1,0 +1,62 @@
+/** A bottle that is pumped up and let go: where it starts, what its lesson does, where it ends. */
+import { describe, expect, it } from 'vitest';
+import { lessonRun, stateOf, verdictOn, type Conditions, type PlannedStep } from '../../src/tables/index.ts';
+import { withSource } from './conditions.ts';
+
+const ofPump = withSource({ kind: 'pressurise', highestGauge: 60_000, releaseTime: 0.5 });
+const { vessel, gauge } = ofPump.apparatus;
+const bottle: Conditions = {
+  ...ofPump,
+  apparatus: { ...ofPump.apparatus, vessel: { ...vessel, lowestGauge: -5000, highestGauge: 40_000 }, gauge: { ...gauge, lowestGauge: 0, highestGauge: 100_000 } },
+};
+const planned = (plannedDrop: number): Conditions => ({ ...bottle, plannedDrop });
+const ROOM = bottle.inputs.roomPressure.value;
+const WARM = bottle.inputs.roomTemperature.value;
+
+describe('a bottle that is let go', () => {
+  it('starts above the room by what it is to fall, whatever its pump could reach', () => {
+    expect(stateOf(bottle).startPressure).toBe(ROOM + 20_000);
+  });
+
+  it.each<[string, number, readonly string[]]>([
+    ['within all limits', 20_000, []],
+    ['beyond the rating', 45_000, ['rating']],
+    ['beyond the pump too', 65_000, ['rating', 'pump']],
+  ])('%s', (_, drop, obstacles) => {
+    const { obstacles: found, ratingMargin } = verdictOn(planned(drop));
+    expect(found).toEqual(obstacles);
+    expect(ratingMargin).toBe(40_000 - drop);
+  });
+
+  describe('in a lesson', () => {
+    const steps: readonly PlannedStep[] = [
+      { at: 60, duration: 30, action: 'pump', drop: 0 },
+      { at: 90, duration: 180, action: 'wait' },
+      { at: 270, duration: 30, action: 'pump', drop: 0 },
+      { at: 300, duration: 90, action: 'wait' },
+      { at: 390, duration: 30, action: 'vent', drop: 20_000 },
+    ];
+    const { series } = lessonRun(bottle, steps);
+    const during = (from: number, to: number) => series.filter(({ time }) => time >= from && time <= to);
+    const warmest = (from: number, to: number): number => Math.max(...during(from, to).map(({ gasTemperature }) => gasTemperature));
+    const coldest = (from: number, to: number): number => Math.min(...during(from, to).map(({ gasTemperature }) => gasTemperature));
+
+    // Wet walls bring the air from 97 % to saturation: 3 % of 2339 Pa, the saturation pressure at 20 °C (CRC Handbook, from memory), and a fiftieth of that for air beside vapor.
+    it('stands at the pressure of the room, but for the vapor of its wet walls, until air is pressed in', () => {
+      for (const { pressure } of during(0, 59)) expect(Math.abs(pressure - ROOM)).toBeLessThan(0.03 * 2339 * 1.02);
+    });
+    it('warms while it is pressed in, and no more than Poisson’s law for dry air', () => {
+      expect(warmest(60, 90)).toBeGreaterThan(WARM + 2);
+      expect(warmest(60, 90)).toBeLessThan(WARM * 1.2 ** (2 / 7));
+    });
+    it('presses less once it has cooled, and is brought back to the mark', () => {
+      expect(during(250, 269).at(-1)!.pressure).toBeLessThan(ROOM + 19_500);
+      expect(Math.max(...during(270, 300).map(({ pressure }) => pressure))).toBeCloseTo(ROOM + 20_000, 0);
+    });
+    it('is cold when it is let go, and no colder than Poisson’s law for dry air', () => {
+      expect(coldest(390, 420)).toBeLessThan(WARM - 8);
+      expect(coldest(390, 420)).toBeGreaterThan(WARM * (1 / 1.2) ** (2 / 7));
+      expect(series.at(-1)!.pressure).toBeCloseTo(ROOM, 0);
+    });
+  });
+});
