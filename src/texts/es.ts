@@ -346,7 +346,7 @@ export const signs: typeof en.signs = {
 export const signals: typeof en.signals = { DANGER: 'PELIGRO', WARNING: 'ADVERTENCIA', CAUTION: 'PRECAUCIÓN', NOTICE: 'AVISO' };
 
 export const tags: typeof en.tags = {
-  flame: 'llama', ember: 'brasa', smoke: 'humo', evacuated: 'vacío', pressurised: 'presión', glass: 'vidrio', plastic: 'plástico', solvent: 'disolvente',
+  flame: 'llama', ember: 'brasa', smoke: 'humo', aerosol: 'niebla fina', evacuated: 'vacío', pressurised: 'presión', glass: 'vidrio', plastic: 'plástico', solvent: 'disolvente',
   'hot-water': 'agua caliente', lamp: 'lámpara',
 };
 

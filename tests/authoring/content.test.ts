@@ -116,6 +116,7 @@ const CASES: readonly (readonly [name: string, findings: readonly string[], with
   ['hazard-flame', ['hazard-missing kits/first-cloud/kit.yaml:11:1']],
   ['hazard-ember', ['hazard-missing kits/first-cloud/kit.yaml:11:1']],
   ['hazard-smoke', ['hazard-missing kits/first-cloud/kit.yaml:11:1']],
+  ['hazard-aerosol', ['hazard-missing kits/first-cloud/kit.yaml:11:1']],
   ['hazard-pressurised', ['hazard-missing kits/first-cloud/kit.yaml:11:1']],
   ['hazard-glass', ['hazard-missing kits/first-cloud/kit.yaml:11:1']],
   ['hazard-plastic', ['hazard-missing kits/first-cloud/kit.yaml:11:1']],

@@ -5,6 +5,7 @@ export const HAZARD_TAGS = [
   'flame',
   'ember',
   'smoke',
+  'aerosol',
   'evacuated',
   'pressurised',
   'glass',
