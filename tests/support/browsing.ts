@@ -50,6 +50,9 @@ export const plainPages = (): BuiltPage[] => distinctPages().filter((built) => b
 /** Pages of the public site only, of those sheets. */
 export const publicSheets = (sheet: string): BuiltPage[] => builtPages().filter(({ served, path }) => served.name === 'public' && path.endsWith(`/${sheet}/index.html`));
 
+/** One of them, for what is the same on every kit's. */
+export const oneSheet = (sheet: string): BuiltPage[] => publicSheets(sheet).slice(-1);
+
 /** Whether a page is a kit in one file: named like the folder of its kit. */
 export const isOneFile = ({ path }: BuiltPage): boolean => /(?:^|\/)kits\/([^/]+)\/[^/]+\/\1\.html$/.test(path);
 
