@@ -68,8 +68,11 @@ interface TableNode {
 function tableOf(state: State, node: TableNode): Element {
   const [head, ...body] = node.children.map((row, r) =>
     element('tr', row.children.map((cell) => {
-      const made = element(r === 0 ? 'th' : 'td', childrenOf(state, cell));
-      return r === 0 ? { ...made, properties: { scope: 'col' } } : made;
+      const children = childrenOf(state, cell);
+      // A corner without words is no header of anything.
+      const isHeader = r === 0 && children.length > 0;
+      const made = element(isHeader ? 'th' : 'td', children);
+      return isHeader ? { ...made, properties: { scope: 'col' } } : made;
     })),
   );
   return element('table', [element('thead', head === undefined ? [] : [head]), element('tbody', body)]);

@@ -2,12 +2,12 @@
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { browserForFile, builtPages } from '../support/browsing.ts';
+import { browserForFile, builtPages, ofOneKit } from '../support/browsing.ts';
 import { lettersOf, secretsOf } from '../support/lesson-secrets.ts';
 import { ROOT } from '../support/root.ts';
 
 const open = browserForFile();
-const boards = builtPages().filter(({ path }) => path.endsWith('/board/index.html'));
+const boards = ofOneKit(builtPages().filter(({ path }) => path.endsWith('/board/index.html')));
 const SCREEN = { width: 1280, height: 720 };
 
 /** Body text is to be at least this part of the screen's height. */

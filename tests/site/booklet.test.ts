@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { browserForFile, builtPages, distinctPages, pageForTests, type BuiltPage } from '../support/browsing.ts';
+import { browserForFile, builtPages, distinctPages, ofOneKit, pageForTests, type BuiltPage } from '../support/browsing.ts';
 import { lettersOf, questionsOf, secretsOf } from '../support/lesson-secrets.ts';
 import { endingInTitles, PAPER_SIZES, PAPERS, printerForFile, TITLES } from '../support/paper.ts';
 import { readerForFile } from '../support/parsed.ts';
@@ -15,13 +15,14 @@ const printed = printerForFile(open);
 const read = readerForFile(open);
 const CONTENT = join(ROOT, 'content');
 const PARTS = ['kit', 'run', 'student', 'background', 'numbers', 'questions', 'safety'];
-const booklets = builtPages().filter(({ path }) => path.endsWith('/booklet/index.html'));
+const all = builtPages().filter(({ path }) => path.endsWith('/booklet/index.html'));
+const booklets = ofOneKit(all);
 const sister = (booklet: BuiltPage, sheet: string): string => booklet.file.replace('/booklet/', `/${sheet}/`);
 
 /** The letters of all that a selector finds on a page. */
 const texts = async (file: string, selector: string): Promise<string[]> => (await read(file, selector)).map(lettersOf);
 
-it('finds one booklet for each kit and edition', () => expect(booklets.length).toBe(builtPages().filter(({ path }) => path.endsWith('/run/index.html')).length));
+it('finds one booklet for each kit and edition', () => expect(all.length).toBe(builtPages().filter(({ path }) => path.endsWith('/run/index.html')).length));
 
 describe.each(booklets)('$name', (booklet) => {
   const { address, file, served } = booklet;
@@ -66,7 +67,7 @@ describe.each(booklets)('$name', (booklet) => {
   it('says everything that the sheets say', async () => {
     const [whole = ''] = await texts(file, 'main');
     for (const sheet of PARTS.slice(1)) {
-      const blocks = await texts(sister(booklet, sheet), 'article > :not(.title-block, .printed-code) :is(p, li, td, th, h2, h3)');
+      const blocks = await texts(sister(booklet, sheet), 'article > :not(.title-block, .printed-code, .chooser, .paper) :is(p, li, td, th, h2, h3)');
       expect(blocks.length, sheet).toBeGreaterThan(5);
       expect(blocks.filter((text) => !whole.includes(text)), sheet).toEqual([]);
     }
@@ -102,7 +103,7 @@ describe.each(booklets)('$name', (booklet) => {
 
 const SHEETS_WITH_CODE = ['run', 'student', 'numbers', 'safety'];
 
-describe.each(distinctPages().filter(({ path }) => SHEETS_WITH_CODE.some((sheet) => path.endsWith(`/${sheet}/index.html`) && path.startsWith('kits/'))))('$name', (built) => {
+describe.each(ofOneKit(distinctPages()).filter(({ path }) => SHEETS_WITH_CODE.some((sheet) => path.endsWith(`/${sheet}/index.html`) && path.startsWith('kits/'))))('$name', (built) => {
   it('carries on paper, and only there, the code and the words of its permanent address', () =>
     open({}, async (page) => {
       await page.goto(built.address, { waitUntil: 'load' });

@@ -1,7 +1,7 @@
 /** Every page loads whole, by itself, from any place: a server's root, a deep path, a disk; and obeys its own policy. */
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { browserForFile, builtPages, distinctPages, fileAddress, isOneFile, troublesOf } from '../support/browsing.ts';
+import { browserForFile, builtPages, distinctPages, fileAddress, isOneFile, ofOneKit, troublesOf } from '../support/browsing.ts';
 
 declare global {
   interface Window {
@@ -45,7 +45,7 @@ describe.each(pages)('$name', (built) => {
     }));
 });
 
-describe.each(distinctPages())('$name', (built) => {
+describe.each(ofOneKit(distinctPages()))('$name', (built) => {
   it('loads from a disk, with its styles, and says the same without script', async () => {
     const said: string[] = [];
     await open({}, async (page) => {

@@ -5,13 +5,13 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { browserForFile, builtPages, isOneFile, troublesOf } from '../support/browsing.ts';
+import { browserForFile, builtPages, isOneFile, ofOneKit, troublesOf } from '../support/browsing.ts';
 import { newFolder, removeFolder } from '../support/folders.ts';
 import { lettersOf, secretsOf } from '../support/lesson-secrets.ts';
 import { ROOT } from '../support/root.ts';
 
 const open = browserForFile();
-const kits = builtPages().filter(isOneFile);
+const kits = ofOneKit(builtPages().filter(isOneFile));
 /** kB; a kit must travel by mail and fit on an old stick. */
 const LARGEST = 700;
 const SHEETS = ['run', 'student', 'background', 'numbers', 'questions', 'safety'];

@@ -6,11 +6,11 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import type { Live } from '../../src/sheets/html/live.ts';
-import { browserForFile, publicSheets, troublesOf } from '../support/browsing.ts';
+import { browserForFile, oneSheet, troublesOf } from '../support/browsing.ts';
 import { classRun, TRUTH } from '../support/class-run.ts';
 
 const open = browserForFile();
-const pages = publicSheets('readings');
+const pages = oneSheet('readings');
 
 it('stands in every kit', () => expect(pages.length).toBeGreaterThan(0));
 

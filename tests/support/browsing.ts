@@ -44,14 +44,30 @@ export function distinctPages(): BuiltPage[] {
   return pages.filter(({ served, path, file }) => served.name === 'public' || open.get(path) !== matterOf(file));
 }
 
-/** The same without the teachers' booklets and kits in one file, whose parts are those of their sheets. */
-export const plainPages = (): BuiltPage[] => distinctPages().filter((built) => built.served.name === 'public' || !(built.path.endsWith('/booklet/index.html') || isOneFile(built)));
+const KIT_OF_PATH = /^kits\/([^/]+)/;
+
+/** Of the pages of kits those of one kit, for what is the same in all of them. */
+export function ofOneKit(pages: readonly BuiltPage[]): BuiltPage[] {
+  const kits = pages.map(({ path }) => KIT_OF_PATH.exec(path)?.[1]);
+  const last = kits.flatMap((kit) => kit ?? []).sort().at(-1);
+  return pages.filter((_, at) => kits[at] === undefined || kits[at] === last);
+}
+
+/** Sheets that are as their authors wrote them. */
+const WRITTEN = /\/(?:run|student|background)\/index\.html$/;
+
+/** The same without the teachers' booklets and kits in one file, whose parts are those of their sheets; of all kits but one only the sheets that their authors wrote. */
+export function plainPages(): BuiltPage[] {
+  const pages = distinctPages().filter((built) => built.served.name === 'public' || !(built.path.endsWith('/booklet/index.html') || isOneFile(built)));
+  const ofOne = new Set(ofOneKit(pages));
+  return pages.filter((built) => ofOne.has(built) || WRITTEN.test(built.path));
+}
 
 /** Pages of the public site only, of those sheets. */
 export const publicSheets = (sheet: string): BuiltPage[] => builtPages().filter(({ served, path }) => served.name === 'public' && path.endsWith(`/${sheet}/index.html`));
 
 /** One of them, for what is the same on every kit's. */
-export const oneSheet = (sheet: string): BuiltPage[] => publicSheets(sheet).slice(-1);
+export const oneSheet = (sheet: string): BuiltPage[] => ofOneKit(publicSheets(sheet));
 
 /** Whether a page is a kit in one file: named like the folder of its kit. */
 export const isOneFile = ({ path }: BuiltPage): boolean => /(?:^|\/)kits\/([^/]+)\/[^/]+\/\1\.html$/.test(path);

@@ -26,7 +26,9 @@ export const nameControls = (page: Page): Promise<string[]> =>
       const marked = outlineStyle !== 'none' || boxShadow !== 'none' || target.querySelector(':scope > *') !== null;
       focused.push({ control: target.getAttribute('data-tried') ?? target.outerHTML.slice(0, 100), marked });
     });
-    const shown = [...document.querySelectorAll('a[href], button, input, select, textarea, summary')].filter((element) => element.checkVisibility({ visibilityProperty: true }) && !element.matches(':disabled'));
+    // Tab stops once at a group of radio buttons; arrow keys lead on in it.
+    const isLaterOfGroup = (element: Element): boolean => element instanceof HTMLInputElement && element.type === 'radio' && !element.checked && document.querySelector(`input[type=radio][name="${element.name}"]`) !== element;
+    const shown = [...document.querySelectorAll('a[href], button, input, select, textarea, summary')].filter((element) => element.checkVisibility({ visibilityProperty: true }) && !element.matches(':disabled') && !isLaterOfGroup(element));
     return shown.map((element, at) => {
       const name = `${at} ${element.outerHTML.slice(0, 100)}`;
       element.setAttribute('data-tried', name);
