@@ -1,6 +1,6 @@
 /** `npm run build -- --pdf`: files on the paper that was asked for. Where there is no browser: tests/build/same-bytes.test.ts. */
 import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, expect, inject, it } from 'vitest';
 import { sharedBuild } from '../support/builds.ts';
 import { findChromium } from '../support/chromium.ts';
@@ -25,10 +25,12 @@ const build = (site: string, args: readonly string[]): Promise<Ended> => buildCo
 
 const pdfsOf = (folder: string): string[] => filesBelow(folder).filter((path) => path.endsWith('.pdf')).sort();
 
-/** Each sheet of the kit of a folder, on this paper, its pages counted. @returns their paths */
+/** Each sheet of each kit of a folder, on this paper, its pages counted. @returns their paths */
 async function expectPrints(folder: string, paper: PaperSize): Promise<string[]> {
   const files = pdfsOf(folder);
-  expect(files.map((path) => path.split('/').pop()?.replace('.pdf', ''))).toEqual(SHEETS);
+  const kits = [...new Set(files.map((path) => dirname(path)))];
+  expect(kits.length).toBeGreaterThan(0);
+  expect(files).toEqual(kits.flatMap((kit) => SHEETS.map((sheet) => `${kit}/${sheet}.pdf`)));
   for (const path of files) {
     expect(existsSync(join(folder, path, '..', 'index.html'))).toBe(true);
     const pages = await pagesOfPdf(readFileSync(join(folder, path)));
