@@ -1,12 +1,10 @@
 /** HTML of our own making as plain text: for lists, for search, for references. */
 
-const TAG = /<(\/?)([a-zA-Z][\w-]*)((?:[^>"']|"[^"]*"|'[^']*')*)>/g;
-const VOID = new Set(['area', 'base', 'br', 'col', 'embed', 'hr', 'img', 'input', 'link', 'meta', 'source', 'track', 'wbr']);
+import { decoded, isHidden, TAG, VOID } from './html-tags.ts';
+
 /** Drawings and formulas say nothing as a row of letters. */
 const SILENT = new Set(['svg', 'math', 'style', 'script', 'button']);
 const INLINE = new Set(['a', 'abbr', 'b', 'cite', 'code', 'em', 'i', 'q', 'small', 'span', 'strong', 'sub', 'sup', 'time']);
-const NAMED: Record<string, string> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'", nbsp: ' ' };
-
 /** The words of well-formed HTML, without formulas, drawings and what is hidden from readers. */
 export function plainText(html: string): string {
   let text = '';
@@ -21,12 +19,7 @@ export function plainText(html: string): string {
     if (!INLINE.has(element)) text += ' ';
     if (VOID.has(element) || attributes.endsWith('/')) continue;
     if (slash === '/') silent = Math.max(0, silent - 1);
-    else if (silent > 0 || SILENT.has(element) || /\saria-hidden="true"/.test(attributes)) silent += 1;
+    else if (silent > 0 || SILENT.has(element) || isHidden(attributes)) silent += 1;
   }
   return decoded(text + html.slice(from)).replace(/\s+/g, ' ').replace(/ ([.,;:?!])/g, '$1').trim();
 }
-
-const decoded = (text: string): string =>
-  text.replace(/&(?:#x([0-9a-f]+)|#(\d+)|([a-z]+));/gi, (whole, hex?: string, decimal?: string, name?: string) =>
-    name === undefined ? String.fromCodePoint(hex === undefined ? Number(decimal) : parseInt(hex, 16)) : (NAMED[name.toLowerCase()] ?? whole),
-  );
