@@ -6,7 +6,7 @@ import { build } from 'esbuild';
 import { parse } from 'yaml';
 import { EDITIONS_FOLDER } from '../authoring/index.ts';
 import { NOTICE } from '../editions/index.ts';
-import { atomFeed, bytesOf, digestOf, KIT_LIST, kitArchive, licenseAddress, noticeText, oneFile, publicNotices, publicSource, sitemapXml, webManifest, type ArchiveFile, type Digests, type Edition, type Piece } from '../exports/index.ts';
+import { atomFeed, bytesOf, csv, digestOf, KIT_LIST, kitArchive, licenseAddress, noticeText, oneFile, publicNotices, publicSource, sitemapXml, webManifest, type ArchiveFile, type Digests, type Edition, type Piece } from '../exports/index.ts';
 import { changesPath, kitPath, titlePath } from '../layouts/links.ts';
 import { noticesOf } from '../layouts/notices.ts';
 import { fullAddress, permanentAddress, windowTitle } from '../layouts/print.ts';
@@ -86,6 +86,7 @@ async function filesOfKit(book: Book, kit: KitView, packed: PackedFolder, page: 
   return [
     { path: `${kit.id}.html`, data: page },
     { path: 'tables.json', data: kit.tablesJson },
+    ...kit.records.map((records) => ({ path: `tables/${records.id}.csv`, data: csv(records) })),
     { path: 'LICENSE.txt', data: licenseText(book, kit) },
     ...(await Promise.all(prints.map(async (name) => ({ path: name, data: await readFile(join(place, name)) })))),
     ...text,

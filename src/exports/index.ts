@@ -1,4 +1,5 @@
 /** A book in other forms: for machines, for search, for a disk. */
+export { csv } from './csv.ts';
 export { atomFeed } from './feed.ts';
 export { kitArchive, publicNotices, publicSource, type ArchiveFile } from './kit-archive.ts';
 export { learningResource, scriptData, type KitPlaces } from './learning-resource.ts';

@@ -1,5 +1,6 @@
 /** What the pages are given: a content folder with everything computed, as plain data and HTML text. */
 import type { Language, TagName } from '../texts/index.ts';
+import type { Records } from '../tables/index.ts';
 import type { ReadingsView } from './readings-view.ts';
 
 /** HTML text in two editions: for everybody, and for teachers (with what <TeacherOnly> holds). */
@@ -181,6 +182,8 @@ export interface KitView {
   readonly sources: readonly SourceView[];
   /** The text of tables.json. */
   readonly tablesJson: string;
+  /** The same tables for spreadsheets. */
+  readonly records: readonly (Records & { readonly id: string })[];
   /** For `data-live`: what the numbers follow from. */
   readonly live: string;
   readonly apparatusTitle: string;

@@ -1,8 +1,8 @@
-/** The tables of a kit: as views for its numbers page, and as tables.json for programs. */
+/** The tables of a kit: as views for its numbers page, as tables.json for programs, as rows for spreadsheets. */
 import { ENGINE_VERSION } from '../physics/index.ts';
-import { computeTable, stateOf, tableKind, tableRequestOf, type Conditions, type TableKind } from '../tables/index.ts';
+import { computeTable, recordsOf, stateOf, tableKind, tableRequestOf, type Conditions, type Style, type Table, type TableKind } from '../tables/index.ts';
 import { FORMULA_WORDS, KIND_TITLES, METHOD_TEXTS, REFERENCE_TEXTS } from '../texts/index.ts';
-import type { TableView } from './book.ts';
+import type { KitView, TableView } from './book.ts';
 import { dataOf, renderCurveOf, renderTable, type TableFigure } from './html/table.ts';
 import { html } from './html/text.ts';
 import { displayFormula } from './math.ts';
@@ -35,8 +35,24 @@ export function tableViews(place: Place, tables: readonly SheetTable[]): TableVi
   });
 }
 
+/** A table with all of its columns, whatever a sheet shows of it. */
+export interface ComputedTable {
+  readonly id: string;
+  readonly sheet: string;
+  readonly table: Table;
+}
+
+export const computedTables = (conditions: Conditions, tables: readonly SheetTable[]): ComputedTable[] =>
+  tables.map((placed) => {
+    const kind = kindOf(placed);
+    return { id: `${placed.sheet}-${placed.id}`, sheet: placed.sheet, table: computeTable(kind, conditions, { ...tableRequestOf(kind, placed.attributes), columns: undefined }) };
+  });
+
+/** Every table of the kit for spreadsheets. */
+export const tableRecords = (tables: readonly ComputedTable[], style: Style): KitView['records'] => tables.map(({ id, table }) => ({ id, ...recordsOf(table, style) }));
+
 /** tables.json: every table of the kit in SI at full precision, with the conditions it was computed for. */
-export function tablesJson(id: string, version: string, conditions: Conditions, tables: readonly SheetTable[]): string {
+export function tablesJson(id: string, version: string, conditions: Conditions, tables: readonly ComputedTable[]): string {
   const state = stateOf(conditions);
   const data = {
     kit: id,
@@ -50,10 +66,7 @@ export function tablesJson(id: string, version: string, conditions: Conditions, 
       relativeHumidity: state.roomHumidity,
     },
     start: { pressure: state.startPressure, temperature: state.startTemperature, relativeHumidity: state.startHumidity },
-    tables: tables.map((table) => {
-      const kind = kindOf(table);
-      return dataOf(`${table.sheet}-${table.id}`, table.sheet, computeTable(kind, conditions, { ...tableRequestOf(kind, table.attributes), columns: undefined }));
-    }),
+    tables: tables.map(({ id: table, sheet, table: rows }) => dataOf(table, sheet, rows)),
   };
   return `${JSON.stringify(data, undefined, 1)}\n`;
 }

@@ -9,7 +9,7 @@ import { computedFor, conditionsList } from './conditions-text.ts';
 import { conditionsOf, movingLevels } from './kit-conditions.ts';
 import { writeLive } from './html/live.ts';
 import { drawSheet, KIT_SOURCE_LIST, type Place } from './kit-scene.ts';
-import { tablesJson, tableViews, type SheetTable } from './kit-tables.ts';
+import { computedTables, tableRecords, tablesJson, tableViews, type SheetTable } from './kit-tables.ts';
 import type { MathStyles } from './math.ts';
 import { renderLiveSetup } from './html/setup.ts';
 import { kitPicture, runChartsOf } from './pictures.ts';
@@ -37,6 +37,7 @@ export function kitView(content: Content, id: string, kit: Kit, version: string,
   const { meta } = kit;
   const sheets = { run: drawTwice(place, kit.run), student: drawTwice(place, kit.student), background: drawTwice(place, kit.background) };
   const tables = (['run', 'student', 'background'] as const).flatMap((sheet) => sheets[sheet].tables.map((table): SheetTable => ({ ...table, sheet })));
+  const computed = computedTables(conditions, tables);
   const steps = kit.run.components.filter(({ name }) => name === 'Step').map(({ attributes }) => stepOf(attributes));
   const views = steps.map(({ at, duration, title, action }, i): StepView => ({ at, duration, title, action, anchor: `step-${i + 1}` }));
   const minutes = Math.round(meta.minutes.value / 60);
@@ -76,7 +77,8 @@ export function kitView(content: Content, id: string, kit: Kit, version: string,
     hazards: meta.hazards.map((hazard) => hazardView(place, hazard)),
     misconceptions: misconceptionsOf(place, kit),
     sources: [...content.sources.values()].map((source) => sourceView(source, style.language)),
-    tablesJson: tablesJson(id, version, conditions, tables),
+    tablesJson: tablesJson(id, version, conditions, computed),
+    records: tableRecords(computed, style),
     live: writeLive({ conditions, moving: movingLevels(apparatusOf(content, kit)), language: style.language }),
     apparatusTitle: conditions.apparatus.title,
     uses: usesOf(content, kit),

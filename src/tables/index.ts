@@ -10,6 +10,7 @@ export { parametersOf, tableRequestOf, valueQuestionOf, type Attributes, type Va
 export { inRoom, pressureAtElevation, WEATHER_SPREAD_OF_PRESSURE, type Level, type Room } from './room.ts';
 export type { Cell } from './spread.ts';
 export type { Column, RowAt, TableKind } from './table-kind.ts';
+export { recordsOf, type Records } from './records.ts';
 export { computeTable, printTable, type PrintedCell, type PrintedColumn, type PrintedTable, type Table, type TableRequest } from './table.ts';
 export { computeValue, inUnit, printValue, type PrintedValue, type Value } from './value.ts';
 export { verdictOn, type Obstacle, type Verdict } from './verdict.ts';

@@ -134,16 +134,22 @@ export interface PrintedTable {
 const NOT_APPLICABLE = '–';
 const wordsOf = (mark: MarkName | undefined, language: Style['language']): string | undefined => mark && MARKS[language][mark];
 
+/** Which columns a reader is shown: a column with units beside it is several. */
+export function printedColumns({ columns }: Table, style: Style): { readonly label: string; readonly index: number; readonly units: readonly [UnitName, UnitName?] }[] {
+  return columns.flatMap((column, index) => {
+    const label = LABELS[style.language][column.label];
+    const [main, also] = inOrder(column.units, style);
+    const units: readonly (readonly [UnitName, UnitName?])[] = [also === undefined ? [main] : [main, also], ...(column.beside ?? []).map((unit) => [unit] as const)];
+    return units.map((shown) => ({ label, index, units: shown }));
+  });
+}
+
 /** The digits of a table: no more than the uncertainty of its conditions supports, the same number all down a column. */
 export function printTable(table: Table, style: Style): PrintedTable {
   const { language } = style;
-  const plan = table.columns.flatMap((column, index) => {
-    const printed = (unit: UnitName) => ({ unit, decimals: columnDecimals(table, index, unit, unit === column.units[0]) });
-    const [main, also] = inOrder(column.units, style);
-    return [
-      { label: LABELS[language][column.label], index, main: printed(main), also: also === undefined ? undefined : printed(also) },
-      ...(column.beside ?? []).map((unit) => ({ label: LABELS[language][column.label], index, main: printed(unit), also: undefined })),
-    ];
+  const plan = printedColumns(table, style).map(({ label, index, units: [main, also] }) => {
+    const printed = (unit: UnitName) => ({ unit, decimals: columnDecimals(table, index, unit, unit === table.columns[index]!.units[0]) });
+    return { label, index, main: printed(main), also: also === undefined ? undefined : printed(also) };
   });
   return {
     columns: plan.map(({ label, main, also }) => ({ label, unit: DISPLAY_UNITS[main.unit].symbol, alsoUnit: also && DISPLAY_UNITS[also.unit].symbol })),

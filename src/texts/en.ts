@@ -409,6 +409,9 @@ export const questions = {
   keyToPaper: 'Key to paper',
 };
 
+/** The tables as files for a spreadsheet. */
+export const tableFiles = { mark: 'Remark' };
+
 /** Parts of lessons that the site itself writes. */
 export const lesson = {
   table: 'Table',
@@ -732,7 +735,7 @@ export const kit = {
   oneFile: 'One file',
   oneFileAbout: 'The whole kit in one page, to carry on a stick or send by mail.',
   zip: 'Zip',
-  zipAbout: 'That page, the numbers and the text it was made from.',
+  zipAbout: 'That page, each table for a spreadsheet (CSV), the numbers and the text it was made from.',
   itShows: 'It shows',
   hazards: 'Hazards',
   onSafetySheet: (count: number) => `${count} on the safety sheet`,

@@ -399,6 +399,8 @@ export const questions: typeof en.questions = {
   keyToPaper: 'Clave del examen',
 };
 
+export const tableFiles: typeof en.tableFiles = { mark: 'Observación' };
+
 export const lesson: typeof en.lesson = {
   table: 'Tabla',
   predict: 'Prediga',
@@ -706,7 +708,7 @@ export const kit: typeof en.kit = {
   oneFile: 'Un archivo',
   oneFileAbout: 'El kit entero en una página, para llevarlo en una memoria o enviarlo por correo.',
   zip: 'Zip',
-  zipAbout: 'Esa página, los números y el texto del que se hizo.',
+  zipAbout: 'Esa página, cada tabla para una hoja de cálculo (CSV), los números y el texto del que se hizo.',
   itShows: 'Muestra',
   hazards: 'Peligros',
   onSafetySheet: (count) => `${count} en la hoja de seguridad`,

@@ -76,6 +76,7 @@ describe.each(kits)('$name', (built) => {
     const paths = Object.keys(files);
     for (const path of ['tables.json', 'LICENSE.txt', `content/kits/${name.replace('.html', '')}/kit.yaml`, `content/kits/${name.replace('.html', '')}/run.mdx`]) expect(paths).toContain(path);
     expect(paths.some((path) => path.includes('/questions/'))).toBe(built.served.name === 'teachers');
+    expect(paths.filter((path) => /^tables\/[a-z0-9-]+\.csv$/.test(path)).length).toBeGreaterThan(0);
   });
 });
 
