@@ -6,7 +6,7 @@ import { build } from 'esbuild';
 import { parse } from 'yaml';
 import { EDITIONS_FOLDER } from '../authoring/index.ts';
 import { NOTICE } from '../editions/index.ts';
-import { atomFeed, bytesOf, csv, digestOf, KIT_LIST, kitArchive, licenseAddress, noticeText, oneFile, publicNotices, publicSource, sitemapXml, webManifest, type ArchiveFile, type Digests, type Edition, type Piece } from '../exports/index.ts';
+import { atomFeed, bytesOf, csv, digestOf, KIT_LIST, kitArchive, licenseAddress, noticeText, oneFile, publicNotices, publicSource, QTI_DIALECTS, qtiFile, qtiPackage, sitemapXml, webManifest, type ArchiveFile, type Digests, type Edition, type Piece } from '../exports/index.ts';
 import { changesPath, kitPath, titlePath } from '../layouts/links.ts';
 import { noticesOf } from '../layouts/notices.ts';
 import { fullAddress, permanentAddress, windowTitle } from '../layouts/print.ts';
@@ -23,7 +23,7 @@ export interface PackedFolder {
   readonly content: string;
 }
 
-/** Each kit in one file and as a zip. After a print they are packed again, with it. */
+/** Each kit in one file and as a zip, and its questions for learning platforms where answers may stand. After a print they are packed again, with it. */
 export async function packKits(book: Book, packed: PackedFolder): Promise<void> {
   const read = reader(packed.folder);
   for (const kit of book.kits) {
@@ -31,6 +31,7 @@ export async function packKits(book: Book, packed: PackedFolder): Promise<void> 
     const page = kitInOneFile(book, kit, packed, read);
     writeFileSync(join(place, `${kit.id}.html`), Buffer.concat(page.map(bytesOf)));
     writeFileSync(join(place, `${kit.id}.zip`), kitArchive(await filesOfKit(book, kit, packed, page)));
+    if (kit.questions.length > 0 && showsAnswers(book, packed)) for (const dialect of QTI_DIALECTS) writeFileSync(join(place, qtiFile(kit, dialect)), qtiPackage(kit, dialect));
   }
 }
 
@@ -82,7 +83,7 @@ function kitInOneFile(book: Book, kit: KitView, { folder, teachers }: PackedFold
 async function filesOfKit(book: Book, kit: KitView, packed: PackedFolder, page: readonly Piece[]): Promise<ArchiveFile[]> {
   const place = join(packed.folder, kitPath(kit));
   const prints = (await readdir(place)).filter((name) => name.endsWith('.pdf'));
-  const text = await sourcesOfKit(kit, packed, packed.teachers || book.answers === 'public');
+  const text = await sourcesOfKit(kit, packed, showsAnswers(book, packed));
   return [
     { path: `${kit.id}.html`, data: page },
     { path: 'tables.json', data: kit.tablesJson },
@@ -92,6 +93,8 @@ async function filesOfKit(book: Book, kit: KitView, packed: PackedFolder, page: 
     ...text,
   ];
 }
+
+const showsAnswers = ({ answers }: Book, { teachers }: PackedFolder): boolean => teachers || answers === 'public';
 
 function licenseText(book: Book, kit: KitView): string {
   const address = permanentAddress(book, kitPath(kit));

@@ -1,10 +1,10 @@
 /** What a kit's page says to machines. */
-import { learningResource, scriptData } from '../exports/index.ts';
+import { learningResource, QTI_DIALECTS, qtiFile, scriptData } from '../exports/index.ts';
 import type { KitView } from '../sheets/book.ts';
 import { book, earlierEdition, historyOf, originalOf, translationsOf } from './book.ts';
 import { changesPath, kitPath } from './links.ts';
 import { permanentAddress } from './print.ts';
-import { FILE_TEXTS } from '../texts/index.ts';
+import { FILE_TEXTS, PLATFORM_TEXTS } from '../texts/index.ts';
 import { SHEETS, sheetTexts } from './sheets.ts';
 
 /** The text of a JSON-LD block; undefined where the site has no address, since the data would name nothing. */
@@ -21,6 +21,7 @@ export function kitData(kit: KitView): string | undefined {
         { name: said.oneFile, format: 'text/html', address: `${address}${kit.id}.html` },
         { name: said.zip, format: 'application/zip', address: `${address}${kit.id}.zip` },
         { name: said.numbers, format: 'application/json', address: `${address}tables.json` },
+        ...(book.answers === 'public' && kit.questions.length > 0 ? QTI_DIALECTS : []).map((dialect) => ({ name: PLATFORM_TEXTS[kit.language].file(dialect.version), format: 'application/zip', address: `${address}${qtiFile(kit, dialect)}` })),
       ],
       changes: historyOf(kit) && permanentAddress(book, changesPath(kit)),
       basedOn: addressOf(earlierEdition(kit)),

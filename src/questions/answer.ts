@@ -1,6 +1,6 @@
 /** The number that answers a question, and how far from it still counts as right. */
 import { ANSWER_TEXTS } from '../texts/index.ts';
-import { computeValue } from '../tables/value.ts';
+import { computeValue, inUnit } from '../tables/value.ts';
 import { DISPLAY_UNITS, formatNumber, UNITS_OF, type DimensionName, type Style, type UnitName } from '../tables/display.ts';
 import { QUANTITIES } from '../tables/quantities.ts';
 import { printValue, type PrintedValue } from '../tables/value.ts';
@@ -49,10 +49,22 @@ export function toleranceIn({ tolerance, unit }: Answer): number {
   return Math.abs(fromSi(tolerance) - fromSi(0));
 }
 
+/** The right answer in its unit, to the digits of its tolerance. A question without an answer in its room is refused when content is checked. */
+export const answerInUnit = (answer: Answer): number => Number(inUnit(answer.value!, answer.unit).toFixed(decimalsOfTolerance(toleranceIn(answer))));
+
+/** The half-width as it is printed. */
+export function toleranceAsPrinted(answer: Answer): number {
+  const width = toleranceIn(answer);
+  return Number(width.toFixed(decimalsOfTolerance(width)));
+}
+
+/** Two digits of the width. */
+const decimalsOfTolerance = (width: number): number => (width === 0 ? MOST_DECIMALS : Math.min(MOST_DECIMALS, Math.max(0, 1 - Math.floor(Math.log10(width)))));
+const MOST_DECIMALS = 9;
+
 /** What counts as right in words: `, right within ±0.5 °C`; nothing where there is no answer. */
 export function toleranceText(answer: Answer, style: Style): string {
   const width = toleranceIn(answer);
   if (width === 0) return '';
-  const decimals = Math.max(0, 1 - Math.floor(Math.log10(width)));
-  return ANSWER_TEXTS[style.language].within(`${formatNumber(width, decimals, style)} ${DISPLAY_UNITS[answer.unit].symbol}`);
+  return ANSWER_TEXTS[style.language].within(`${formatNumber(width, decimalsOfTolerance(width), style)} ${DISPLAY_UNITS[answer.unit].symbol}`);
 }

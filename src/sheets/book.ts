@@ -1,5 +1,6 @@
 /** What the pages are given: a content folder with everything computed, as plain data and HTML text. */
 import type { Language, TagName } from '../texts/index.ts';
+import type { Item } from '../questions/index.ts';
 import type { Records } from '../tables/index.ts';
 import type { ReadingsView } from './readings-view.ts';
 
@@ -69,6 +70,8 @@ export interface QuestionView {
   /** For teachers only: what is right, its tolerance and why. HTML. */
   readonly answer: string;
   readonly solution: string;
+  /** For teachers only: the same for machines. */
+  readonly item: Item;
 }
 
 export interface HazardView {
@@ -162,7 +165,7 @@ export interface KitView {
   readonly materials: readonly { readonly item: string; readonly specification: string; readonly quantity: string; readonly note?: string }[];
   readonly preparation: readonly { readonly before: string; readonly task: string }[];
   readonly changes: readonly { readonly version: string; readonly date: string; readonly text: string }[];
-  readonly standards: readonly { readonly code: string; readonly framework: string; readonly paraphrase: string; readonly link: string; readonly beyond?: string }[];
+  readonly standards: readonly { readonly code: string; readonly framework: string; readonly paraphrase: string; readonly link: string; readonly beyond?: string; /** Ids of the kit's objectives that it belongs to. */ readonly objectives: readonly string[] }[];
   readonly run: SheetHtml;
   readonly student: SheetHtml;
   readonly background: SheetHtml;

@@ -134,7 +134,8 @@ function standardsOf(content: Content, kit: Kit): KitView['standards'] {
   return kit.meta.standards.map((code) => {
     const { framework, statement } = byCode.get(code)!;
     const beyond = statement.objectives.flatMap((one) => one.beyond ?? []).join(' ');
-    return { code, framework, paraphrase: statement.paraphrase, link: statement.link, beyond: beyond === '' ? undefined : beyond };
+    const objectives = kit.meta.objectives.filter(({ id, text }) => statement.objectives.some(({ objective, relation }) => relation !== 'requires' && (objective === id || objective === text)));
+    return { code, framework, paraphrase: statement.paraphrase, link: statement.link, beyond: beyond === '' ? undefined : beyond, objectives: objectives.map(({ id }) => id) };
   });
 }
 

@@ -25,6 +25,7 @@ export function questionView(
     id, number, level: meta.level, objective: meta.objective, kind: meta.kind, stem: text.stem.html, options,
     answer: answerOf(item, options, setting).html,
     solution: text.solution.html,
+    item,
   };
 }
 

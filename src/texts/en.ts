@@ -409,6 +409,15 @@ export const questions = {
   keyToPaper: 'Key to paper',
 };
 
+/** The questions on a learning platform. */
+export const platform = {
+  item: (kit: string, number: number) => `${kit}, question ${number}`,
+  answer: 'Answer:',
+  forPlatform: 'For a learning platform:',
+  file: (version: string) => `The questions in QTI ${version}`,
+  holdsAnswers: 'The files hold the answers.',
+};
+
 /** The tables as files for a spreadsheet. */
 export const tableFiles = { mark: 'Remark' };
 

@@ -399,6 +399,14 @@ export const questions: typeof en.questions = {
   keyToPaper: 'Clave del examen',
 };
 
+export const platform: typeof en.platform = {
+  item: (kit, number) => `${kit}, pregunta ${number}`,
+  answer: 'Respuesta (con punto decimal):',
+  forPlatform: 'Para una plataforma de aprendizaje:',
+  file: (version) => `Las preguntas en QTI ${version}`,
+  holdsAnswers: 'Los archivos llevan las respuestas.',
+};
+
 export const tableFiles: typeof en.tableFiles = { mark: 'Observación' };
 
 export const lesson: typeof en.lesson = {

@@ -32,6 +32,7 @@ export const STATED_TEXTS = { en: en.stated, es: es.stated };
 export const ANSWER_TEXTS = { en: en.answers, es: es.answers };
 export const KEY_TEXTS = { en: en.key, es: es.key };
 export const QUESTION_TEXTS = { en: en.questions, es: es.questions };
+export const PLATFORM_TEXTS = { en: en.platform, es: es.platform };
 export const TABLE_TEXTS = { en: en.tableFiles, es: es.tableFiles };
 export const LESSON_TEXTS = { en: en.lesson, es: es.lesson };
 export const CITATION_TEXTS = { en: en.citation, es: es.citation };

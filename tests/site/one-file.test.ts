@@ -1,6 +1,6 @@
 /** A kit in one file: opened from any disk it asks for nothing and lacks nothing; and its zip. */
 import { copyFile } from 'node:fs/promises';
-import { readFileSync, statSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { unzipSync } from 'fflate';
@@ -77,6 +77,10 @@ describe.each(kits)('$name', (built) => {
     for (const path of ['tables.json', 'LICENSE.txt', `content/kits/${name.replace('.html', '')}/kit.yaml`, `content/kits/${name.replace('.html', '')}/run.mdx`]) expect(paths).toContain(path);
     expect(paths.some((path) => path.includes('/questions/'))).toBe(built.served.name === 'teachers');
     expect(paths.filter((path) => /^tables\/[a-z0-9-]+\.csv$/.test(path)).length).toBeGreaterThan(0);
+  });
+
+  it('has its questions for learning platforms beside it where answers may stand', () => {
+    for (const version of ['qti3', 'qti21']) expect(existsSync(built.file.replace(/\.html$/, `-${version}.zip`))).toBe(built.served.name === 'teachers');
   });
 });
 
