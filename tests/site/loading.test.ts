@@ -26,7 +26,7 @@ it('finds both folders full of pages', () => {
   expect(pages.filter(({ served }) => served.name === 'teachers').length).toBeGreaterThan(5);
 });
 
-describe.each(pages)('$name', (built) => {
+describe.each(ofOneKit(pages))('$name', (built) => {
   // Deep in a path: what loads there loads at a root as well, where all other tests look.
   it('loads from a server without error, foreign request or violation of its policy', () =>
     open({}, async (page) => {

@@ -56,11 +56,11 @@ export function ofOneKit(pages: readonly BuiltPage[]): BuiltPage[] {
 /** Sheets that are as their authors wrote them. */
 const WRITTEN = /\/(?:run|student|background)\/index\.html$/;
 
-/** The same without the teachers' booklets and kits in one file, whose parts are those of their sheets; of all kits but one only the sheets that their authors wrote. */
+/** The same without the teachers' booklets and kits in one file, whose parts are those of their sheets; of all kits but one only the public sheets that their authors wrote. */
 export function plainPages(): BuiltPage[] {
   const pages = distinctPages().filter((built) => built.served.name === 'public' || !(built.path.endsWith('/booklet/index.html') || isOneFile(built)));
   const ofOne = new Set(ofOneKit(pages));
-  return pages.filter((built) => ofOne.has(built) || WRITTEN.test(built.path));
+  return pages.filter((built) => ofOne.has(built) || (built.served.name === 'public' && WRITTEN.test(built.path)));
 }
 
 /** Pages of the public site only, of those sheets. */
