@@ -39,8 +39,8 @@ export async function buildSite(book: Book, { root, content, site, teachers }: F
     const pack = join(workshop, 'teachers');
     const [everybody, forTeachers] = [emptyEdition(made), emptyEdition(pack)];
     const pages = pageWriter((path) => (path.startsWith(TEACHERS) ? { edition: forTeachers, path: path.slice(TEACHERS.length - 1) } : { edition: everybody, path }));
-    // Astro runs its page program below the working folder, and it finds its packages only inside the project.
-    process.chdir(root);
+    // Astro runs its page program below the working folder, where it finds its packages; one whose name begins like that of the site's would be taken for the site's.
+    process.chdir(join(root, 'node_modules'));
     (globalThis as { lapsebook?: Book }).lapsebook = book;
     await build({ root, outDir: made, cacheDir: join(workshop, 'cache'), logLevel: 'error', site: book.address, integrations: [pages] });
     await bundleScripts(root, made, languagesOf(book));
