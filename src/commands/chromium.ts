@@ -2,7 +2,7 @@
 import { accessSync, constants } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { createRequire } from 'node:module';
-import type { Browser } from 'playwright-core';
+import type { Browser, LaunchOptions } from 'playwright-core';
 
 const NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome'];
 
@@ -19,10 +19,10 @@ const USUAL_PLACES = [
 ];
 
 /** Loaded where a browser is asked for: it takes longer than checking a kit. */
-const chromium = (): typeof import('playwright-core').chromium => (createRequire(import.meta.url)('playwright-core') as typeof import('playwright-core')).chromium;
+export const chromium = (): typeof import('playwright-core').chromium => (createRequire(import.meta.url)('playwright-core') as typeof import('playwright-core')).chromium;
 
 /** Nothing that reaches out by itself; no sandbox, since root has none. */
-const FLAGS = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
+const FLAGS: string[] = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
 
 /** What can be done where there is none. */
 export const CHROMIUM_ADVICE = 'Install Chromium or Chrome, or write its path in CHROMIUM_PATH.';
@@ -41,8 +41,11 @@ export function chromiumPath(): string | undefined {
   return inSearchPath(NAMES) ?? [...USUAL_PLACES, chromium().executablePath()].find(mayBeRun);
 }
 
+/** How a browser at a path is started. */
+export const chromiumOptions = (executablePath: string): LaunchOptions => ({ executablePath, args: FLAGS });
+
 /** A browser with a fresh profile, which goes when it is closed. */
-export const launchChromium = (executablePath: string, flags: readonly string[] = []): Promise<Browser> => chromium().launch({ executablePath, args: [...FLAGS, ...flags] });
+export const launchChromium = (executablePath: string): Promise<Browser> => chromium().launch(chromiumOptions(executablePath));
 
 /** The first of some names that stands in the search path and may be run. */
 export function inSearchPath(names: readonly string[], searchPath = process.env.PATH ?? ''): string | undefined {

@@ -45,8 +45,8 @@ export default async function setup(project: TestProject): Promise<() => Promise
   for (const [name, folder] of [['public', join(builds, 'own')], ['teachers', join(builds, 'own-teachers')]] as const) {
     served.push({ name, folder, address: await serve(folder, '/'), deepAddress: await serve(folder, DEEP) });
   }
-  const { browser, endpoint } = await shareBrowser();
-  project.provide('browser', endpoint);
+  const browser = await shareBrowser();
+  project.provide('browser', browser.wsEndpoint());
   project.provide('builds', builds);
   project.provide('served', served);
   return async () => {
