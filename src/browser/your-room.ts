@@ -14,7 +14,7 @@ import { roomControl } from './room-control.ts';
 import { isOwnRoom, isSameRoom, NOTHING_SET, readAddress, writeAddress, writeSettings, type RoomSettings } from './room-settings.ts';
 
 /** After so many rounds the engines of today have compiled what runs often. */
-const WARM_ROUNDS = 3;
+const WARM_ROUNDS = 8;
 /** An answer within this time seems to come at once, ms: Card, Robertson & Mackinlay 1991. A page that is laid out in between takes as long again. */
 const SLICE = 100;
 const script = document.currentScript instanceof HTMLScriptElement ? document.currentScript.src : '';
@@ -73,13 +73,12 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
       for (const piece of pieces) {
         await new Promise((resolve) => setTimeout(resolve));
         if (settings !== at) return;
-        if (piece.isSlow) continue;
         try {
           piece.draw(conditions, style);
         } catch (error) {
           if (isNotThere(error)) {
             piece.isSlow = true;
-            void simulations(new URL(more, script || location.href).href);
+            if (!(await simulations(new URL(more, script || location.href).href))) return;
           } else if (!(error instanceof RangeError)) throw error;
         }
       }

@@ -93,23 +93,24 @@ export interface State {
   readonly particles: readonly Particles[];
 }
 
-const known = new WeakMap<Conditions, Map<string, State>>();
+const known = new WeakMap<Conditions, Map<InputName | undefined, Map<number, State>>>();
 
 /**
  * The state with every input at its estimate, but `shifted` moved by `by`. The same one for all tables and values of some
  * conditions, so that what one of them computed in it serves the others.
  */
 export function stateOf(conditions: Conditions, shifted?: InputName, by = 0): State {
-  const ofConditions = known.get(conditions) ?? new Map<string, State>();
-  known.set(conditions, ofConditions);
-  const key = shifted === undefined ? '' : `${shifted} ${by}`;
-  const state = ofConditions.get(key) ?? (shifted === undefined ? watched(newState(conditions)) : newState(conditions, shifted, by));
-  ofConditions.set(key, state);
+  let ofConditions = known.get(conditions);
+  if (ofConditions === undefined) known.set(conditions, (ofConditions = new Map()));
+  let ofInput = ofConditions.get(shifted);
+  if (ofInput === undefined) ofConditions.set(shifted, (ofInput = new Map()));
+  let state = ofInput.get(by);
+  if (state === undefined) ofInput.set(by, (state = shifted === undefined ? watched(newState(conditions)) : newState(conditions, shifted, by)));
   return state;
 }
 
 /** A state that differs from another in some parts, and asks it for all others. */
-export const stateWith = (state: State, parts: Partial<State>): State => Object.assign(Object.create(state) as State, parts);
+export const stateWith = (state: State, parts: Partial<State>): State => Object.create(state, Object.getOwnPropertyDescriptors(parts)) as State;
 
 function newState(conditions: Conditions, shifted?: InputName, by = 0): State {
   const at = (name: InputName): number => conditions.inputs[name].value + (name === shifted ? by : 0);

@@ -4,25 +4,25 @@ import type { State } from './conditions.ts';
 
 type Argument = number | string | undefined;
 
-interface Answer<T> {
-  readonly result: T;
-  readonly asked: Asked;
+/** What is known at some arguments, and at more of them. */
+interface Known<T> {
+  answer?: { readonly result: T; readonly asked: Asked };
+  readonly further: Map<Argument, Known<T>>;
 }
 
-/** A function that remembers what it computed for a state, as long as the state lives, and what of the state it asked for. */
+/** A function that remembers what it computed for a state, as long as the state lives, and on which inputs it hangs. */
 export function remembered<A extends Argument[], T>(compute: (state: State, ...rest: A) => T): (state: State, ...rest: A) => T {
-  const known = new WeakMap<State, Map<Argument, Answer<T>>>();
+  const known = new WeakMap<State, Known<T>>();
   return (state, ...rest) => {
-    const ofState = known.get(state) ?? new Map<Argument, Answer<T>>();
-    known.set(state, ofState);
-    const key = rest.length === 1 ? rest[0] : rest.join(' ');
-    const found = ofState.get(key);
-    if (found !== undefined) {
-      askedBefore(found.asked);
-      return found.result;
+    let at = known.get(state);
+    if (at === undefined) known.set(state, (at = { further: new Map() }));
+    for (const argument of rest) {
+      let next = at.further.get(argument);
+      if (next === undefined) at.further.set(argument, (next = { further: new Map() }));
+      at = next;
     }
-    const answer = noting(() => compute(state, ...rest));
-    ofState.set(key, answer);
-    return answer.result;
+    if (at.answer === undefined) at.answer = noting(() => compute(state, ...rest));
+    else askedBefore(at.answer.asked);
+    return at.answer.result;
   };
 }

@@ -1,9 +1,10 @@
 /** A table kind at given conditions: rows in SI with uncertainties, and the same as formatted cells. */
+import { noting } from './asked.ts';
 import { stateOf, type Conditions, type State } from './conditions.ts';
 import { CELLS, LABELS, MARKS, type MarkName } from '../texts/index.ts';
 import { decimalsIn, DISPLAY_UNITS, formatIn, inOrder, type Style, type UnitName } from './display.ts';
 import type { Parameters } from './parameters.ts';
-import { spreadOver, type Cell, type Spread } from './spread.ts';
+import { spreadOver, uncertaintiesOf, type Cell, type Spread } from './spread.ts';
 import type { Column, RowAt, TableKind } from './table-kind.ts';
 
 /** What an author asked for: parameters, rows and columns; absent parts by default. SI. */
@@ -63,10 +64,11 @@ function compute(kind: TableKind, conditions: Conditions, request: TableRequest)
 function spreadOfRows(kind: TableKind, conditions: Conditions, at: Parameters, rowsAt: readonly RowAt[]): Spread {
   const list = rowsAt.map((row) => row.at);
   const probes = probesAmong(rowsAt);
-  if (probes.length === list.length || kind.varies?.length === 0) return spreadOver(conditions, (state) => kind.rows(state, at, list), kind.varies);
-  const probed = spreadOver(conditions, (state) => kind.rows(state, at, probes.map((row) => list[row]!)), kind.varies, 'one');
-  const rows = kind.rows(stateOf(conditions), at, list);
-  const known = kind.columns.map((_, c) => probes.flatMap((row, probe): Known[] => (typeof probed.rows[probe]![c] === 'number' ? [{ row, value: probed.uncertainties[probe]![c]! }] : [])));
+  if (probes.length === list.length) return spreadOver(conditions, (state) => kind.rows(state, at, list), kind.varies);
+  const { result: rows, asked } = noting(() => kind.rows(stateOf(conditions), at, list));
+  const probed = probes.map((row) => rows[row]!);
+  const uncertainties = uncertaintiesOf(probed, asked, conditions, (state) => kind.rows(state, at, probes.map((row) => list[row]!)), kind.varies, 'one');
+  const known = kind.columns.map((_, c) => probes.flatMap((row, probe): Known[] => (typeof probed[probe]![c] === 'number' ? [{ row, value: uncertainties[probe]![c]! }] : [])));
   return { rows, uncertainties: rows.map((cells, row) => cells.map((_, c) => between(known[c]!, row))) };
 }
 
