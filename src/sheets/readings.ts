@@ -70,6 +70,8 @@ const NEAR_ABSOLUTE = 0.2;
 const SLOW = 0.3;
 /** Of the farthest reading: nearer to the room the valve may be open. */
 const NEAR_ROOM = 0.2;
+/** Of the farthest reading: what is as near to it was read while nothing was done. */
+const NEAR_FARTHEST = 0.02;
 
 /** Reads to a resolution: rectangular distribution, JCGM 100, 4.3.7. */
 const ofResolution = (resolution: number): number => resolution / Math.sqrt(12);
@@ -134,16 +136,17 @@ function doubtsOf(readings: readonly ClassReading[], state: State): Note[] {
 }
 
 /**
- * Where the gauge says that valve and pump were left alone: from the reading farthest from the room's pressure
- * on, as long as it comes back only slowly, which is the air that warms and a leak.
+ * Where the gauge says that valve and pump were left alone: around the reading farthest from the room's pressure,
+ * as long as it comes back only slowly, which is the air that warms and a leak.
  */
 export function valveClosed(readings: readonly ClassReading[]): ValveClosed | undefined {
   const away = readings.map(({ gauge }) => Math.abs(gauge));
   const farthest = Math.max(0, ...away);
   const slopes = readings.slice(1).map(({ time }, i) => (away[i + 1]! - away[i]!) / (time - readings[i]!.time));
   const fastest = Math.max(0, ...slopes.map(Math.abs));
-  const from = away.indexOf(farthest);
+  let from = away.indexOf(farthest);
   let to = from;
+  while (from > 0 && away[from - 1]! > (1 - NEAR_FARTHEST) * farthest) from -= 1;
   while (to + 1 < readings.length && away[to + 1]! > NEAR_ROOM * farthest && slopes[to]! > -SLOW * fastest) to += 1;
   return farthest === 0 || to - from + 1 < FEWEST_IN_HOLD ? undefined : { from: readings[from]!.time, to: readings[to]!.time };
 }

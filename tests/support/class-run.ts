@@ -9,15 +9,21 @@ export const TRUTH = { walls: 9, thermometer: 36, leak: 1 / 2500, offset: 0.25 }
 const NOISE = { gauge: 60, thermometer: 0.05 };
 export const CLOSED = { from: 30, to: 150 } as const;
 
-export function classRun(conditions: Conditions, seed: number): string {
+/** How a class brings its vessel to another pressure, s; and how often it reads. */
+export interface ClassWay {
+  readonly duration: number;
+  readonly interval: number;
+}
+
+export function classRun(conditions: Conditions, seed: number, { duration, interval }: ClassWay = { duration: 20, interval: 5 }): string {
   const state = stateOf(conditions);
   const setting = runSetting(state);
   const { series } = simulateRun({
     ...setting,
     vessel: { ...setting.vessel, wallTimeConstant: TRUTH.walls, leakTimeConstant: 1 / TRUTH.leak },
     thermometer: { ...setting.thermometer, timeConstant: TRUTH.thermometer },
-    events: [{ kind: 'hold', duration: 10 }, { kind: 'pump', to: state.startPressure - 20e3, duration: 20 }, { kind: 'hold', duration: 120 }],
-    interval: 5,
+    events: [{ kind: 'hold', duration: 10 }, { kind: 'pump', to: state.startPressure - 20e3, duration }, { kind: 'hold', duration: 120 }],
+    interval,
   });
   const random = randomSource(seed, 'class run');
   const rows = series.map(({ time, gauge, thermometerReading }) =>
