@@ -1,5 +1,5 @@
 /** A figure of curves over one axis, labelled at the curves themselves. */
-import type { Curve, Series } from './curve.ts';
+import type { Curve, Series } from '../tables/curve.ts';
 import type { Style } from '../tables/display.ts';
 import { drawing, extent, linear, lineAt, pathData, round, spread, textAt, textWidth, ticks, tickText, wholeTicks, type Scale } from './svg.ts';
 

@@ -1,4 +1,3 @@
-export type { Axis, Curve, Series } from './curve.ts';
 export { renderCurve } from './draw-curve.ts';
 export { renderPath, type PathPicture } from './path.ts';
 export { renderReadingsChart, type ChartReading, type ReadingsChart } from './readings-chart.ts';

@@ -8,6 +8,7 @@ export type { QuantityKind } from './quantity-kind.ts';
 export { lessonRun, type PlannedStep } from './lesson-run.ts';
 export { parametersOf, tableRequestOf, valueQuestionOf, type Attributes, type ValueQuestion } from './request.ts';
 export { inRoom, pressureAtElevation, WEATHER_SPREAD_OF_PRESSURE, type Level, type Room } from './room.ts';
+export type { Curve, Series } from './curve.ts';
 export type { Cell } from './spread.ts';
 export type { Column, RowAt, TableKind } from './table-kind.ts';
 export { recordsOf, type Records } from './records.ts';

@@ -1,7 +1,7 @@
 /** What a table kind is: rows over one parameter, columns of quantities. A new kind is one file in kinds/ and one line in its list. */
-import type { Curve } from '../figures/index.ts';
 import type { CellWord, FormulaWords, KindName, LabelName, MarkName, ReferenceName } from '../texts/index.ts';
 import type { InputName, State } from './conditions.ts';
+import type { Curve } from './curve.ts';
 import { UNITS_OF, type DimensionName, type Style, type UnitName } from './display.ts';
 import type { NumberParameter, ParameterName, Parameters } from './parameters.ts';
 import { QUANTITIES, valueIn, type QuantityName } from './quantities.ts';

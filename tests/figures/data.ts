@@ -1,5 +1,6 @@
 /** Data and readings of SVG text shared by the drawings' tests. */
-import type { Curve, RunChart, Setup } from '../../src/figures/index.ts';
+import type { RunChart, Setup } from '../../src/figures/index.ts';
+import type { Curve } from '../../src/tables/curve.ts';
 import { STYLES } from '../../src/tables/display.ts';
 
 export const curve: Curve = {

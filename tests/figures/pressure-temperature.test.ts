@@ -1,8 +1,8 @@
 /** The vessel's way and the rising parcel's on one chart of pressure and temperature. */
 import { describe, expect, it } from 'vitest';
-import { renderCurve, type Curve, type Series } from '../../src/figures/index.ts';
+import { renderCurve } from '../../src/figures/index.ts';
 import { curveOf } from '../../src/sheets/html/table.ts';
-import { stateOf, STYLES, tableKind, valueIn, type Conditions, type Style, type TableRequest } from '../../src/tables/index.ts';
+import { stateOf, STYLES, tableKind, valueIn, type Conditions, type Curve, type Series, type Style, type TableRequest } from '../../src/tables/index.ts';
 import { CURVE_TEXTS, LANGUAGES, MARKS } from '../../src/texts/index.ts';
 import { certain } from '../tables/conditions.ts';
 import { box, collisions, labels, span } from './data.ts';

@@ -1,10 +1,10 @@
 /** Figures in the units that a reader meets first. Conversions: NIST SP 811 (2008), appendix B.8. */
 import { describe, expect, it } from 'vitest';
-import { renderCurve, type Curve } from '../../src/figures/index.ts';
+import { renderCurve } from '../../src/figures/index.ts';
 import { renderLiveRun } from '../../src/sheets/html/live.ts';
 import { renderLiveSetup } from '../../src/sheets/html/setup.ts';
 import { curveOf } from '../../src/sheets/html/table.ts';
-import { STYLES, TABLE_KINDS, type Style } from '../../src/tables/index.ts';
+import { STYLES, TABLE_KINDS, type Curve, type Style } from '../../src/tables/index.ts';
 import { LANGUAGES } from '../../src/texts/index.ts';
 import { certain } from '../tables/conditions.ts';
 import { box, collisions, drawings, labels, span } from './data.ts';

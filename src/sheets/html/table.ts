@@ -1,7 +1,6 @@
 /** A worked-example table as HTML, with the figure drawn from its rows. Pure: drawn at build and again in the browser. */
-import type { Curve } from '../../figures/curve.ts';
 import { renderCurve } from '../../figures/draw-curve.ts';
-import { computeTable, printTable, stateOf, type Conditions, type Style, type Table, type TableKind, type TableRequest } from '../../tables/index.ts';
+import { computeTable, printTable, stateOf, type Conditions, type Curve, type Style, type Table, type TableKind, type TableRequest } from '../../tables/index.ts';
 import { KIND_TITLES } from '../../texts/index.ts';
 import { writeTableRequest } from './ask.ts';
 import { renderRows } from './rows.ts';

@@ -1,4 +1,4 @@
-/** What a figure draws: curves over one axis, in the units printed on it. */
+/** The figure that a table's rows make: curves over one axis, in the units printed on it. */
 
 export interface Axis {
   readonly label: string;
