@@ -1,7 +1,8 @@
 /** Editions as the pages show them: what is noticed of each, and what changed from one to the next. */
 import { diffArrays } from 'diff';
 import type { Content, Notice } from '../authoring/index.ts';
-import { plainText } from '../exports/index.ts';
+import { plainText } from '../sheets/html/plain-text.ts';
+import { escapeHtml } from '../sheets/html/text.ts';
 import type { Book, ChangeView, HistoryView, KitView, NoticeView, PublishedKit, WordsView } from '../sheets/index.ts';
 import { kitOf, type Edition } from './edition.ts';
 import { numbersOf, type ComputedNumber } from './numbers.ts';
@@ -94,10 +95,10 @@ function changedWords(before: string, after: string): string {
   const parts = diffArrays(wordsOf(before), wordsOf(after), { comparator: (a, b) => a.trimEnd() === b.trimEnd() });
   const shown = parts.map(({ value: words, added, removed }, i) => {
     const value = words.join('');
-    if (added !== true && removed !== true) return escape(shortened(value, i === 0, i === parts.length - 1));
+    if (added !== true && removed !== true) return escapeHtml(shortened(value, i === 0, i === parts.length - 1));
     const text = value.trimEnd();
     const element = added === true ? 'ins' : 'del';
-    return `<${element}>${escape(text)}</${element}>${value.slice(text.length)}`;
+    return `<${element}>${escapeHtml(text)}</${element}>${value.slice(text.length)}`;
   });
   return shown.join('').split(GAP).map((piece) => piece.trim()).filter((piece) => piece !== '').map((piece) => `<p>${piece.replace(/\s*\n\s*/g, ' ')}</p>`).join('');
 }
@@ -115,5 +116,3 @@ function shortened(text: string, isFirst: boolean, isLast: boolean): string {
   if (!isFirst && !isLast && words.length <= 2 * AROUND) return text;
   return `${after.join('')}${after.length > 0 && words.length > AROUND ? '…' : ''}${GAP}${before.length > 0 && words.length > AROUND ? '…' : ''}${before.join('')}`;
 }
-
-const escape = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');

@@ -7,7 +7,6 @@ export { licenseAddress } from './license.ts';
 export { digestOf, KIT_LIST, type Digests, type Edition } from './offline-edition.ts';
 export { noticeText } from './notice-text.ts';
 export { bytesOf, oneFile, type OneFileSources, type Piece } from './one-file.ts';
-export { plainText } from './plain-text.ts';
 export { QTI_DIALECTS, qtiFile, qtiPackage } from './qti/index.ts';
 export { searchDocuments, type KitPath } from './search-documents.ts';
 export type { SearchDocument } from './search-options.ts';

@@ -1,10 +1,10 @@
 /** A kit as machines read it: schema.org LearningResource, written as JSON-LD. */
 import type { LearningResource, WithContext } from 'schema-dts';
 import type { Book, KitView, NoticeView } from '../sheets/index.ts';
+import { plainText } from '../sheets/html/plain-text.ts';
 import { isWithdrawn } from '../sheets/titles.ts';
 import { FILE_TEXTS } from '../texts/index.ts';
 import { licenseAddress } from './license.ts';
-import { plainText } from './plain-text.ts';
 
 /** Where a kit and its parts stand: whole addresses. */
 export interface KitPlaces {

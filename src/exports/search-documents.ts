@@ -1,8 +1,8 @@
 /** What can be found in a book: kits, tables, questions without their answers, hazards, sources. */
 import type { Book, KitView } from '../sheets/index.ts';
+import { plainText } from '../sheets/html/plain-text.ts';
 import { titlesOf } from '../sheets/titles.ts';
 import { SEARCH_TEXTS, type Language } from '../texts/index.ts';
-import { plainText } from './plain-text.ts';
 import type { SearchDocument } from './search-options.ts';
 
 /** Longest title that a list shows, in letters. */

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { runInNewContext } from 'node:vm';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { moveAmong } from '../../src/browser/search-keys.ts';
-import { plainText, searchDocuments, searchIndexScript, type SearchDocument } from '../../src/exports/index.ts';
+import { searchDocuments, searchIndexScript, type SearchDocument } from '../../src/exports/index.ts';
 import { INDEX_NAME, INDEX_OPTIONS, SEARCH_OPTIONS } from '../../src/exports/search-options.ts';
 import { lettersOf, secretsOf } from '../support/lesson-secrets.ts';
 import { ROOT } from '../support/root.ts';
@@ -56,15 +56,6 @@ describe('the index', () => {
     });
     expect(times.toSorted((a, b) => a - b)[2]).toBeLessThan(30);
   });
-});
-
-describe('plain text', () => {
-  it.each([
-    ['<p>One</p><p>two <em>three</em>.</p>', 'One two three.'],
-    ['<p>Use <span class="katex"><math><mi>T</mi><annotation>T</annotation></math><span aria-hidden="true"><span>T</span></span></span> here</p>', 'Use here'],
-    ['a &lt;b&gt; &amp; &#39;c&#39; &#x2212;5', "a <b> & 'c' −5"],
-    ['<p title="a > b">x<br>y</p><svg><text>no</text></svg>z', 'x y z'],
-  ])('%s', (html, text) => expect(plainText(html)).toBe(text));
 });
 
 describe('arrow keys', () => {

@@ -1,5 +1,6 @@
 /** HTML as text: what is written by people is escaped, in text and in attributes (HTML Living Standard, 13.1.2.3 and 13.3). */
 import { describe, expect, it } from 'vitest';
+import { plainText } from '../../src/sheets/html/plain-text.ts';
 import { escapeHtml, html, NOTHING, raw } from '../../src/sheets/html/text.ts';
 import { renderTable } from '../../src/sheets/html/table.ts';
 import { STYLES, tableKind } from '../../src/tables/index.ts';
@@ -17,6 +18,15 @@ describe('escaping', () => {
   it('is done for every placeholder but what is HTML already', () => {
     expect(html`<p title="${'a"b'}">${'<i>'}${raw('<b></b>')}${[raw('x'), raw('y')]}${undefined}${3}${NOTHING}</p>`.html).toBe('<p title="a&quot;b">&lt;i&gt;<b></b>xy3</p>');
   });
+});
+
+describe('plain text', () => {
+  it.each([
+    ['<p>One</p><p>two <em>three</em>.</p>', 'One two three.'],
+    ['<p>Use <span class="katex"><math><mi>T</mi><annotation>T</annotation></math><span aria-hidden="true"><span>T</span></span></span> here</p>', 'Use here'],
+    ['a &lt;b&gt; &amp; &#39;c&#39; &#x2212;5', "a <b> & 'c' −5"],
+    ['<p title="a > b">x<br>y</p><svg><text>no</text></svg>z', 'x y z'],
+  ])('%s', (html, text) => expect(plainText(html)).toBe(text));
 });
 
 describe('a table', () => {

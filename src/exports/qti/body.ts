@@ -1,5 +1,5 @@
 /** HTML of our own making as the body of an item: words, lists, tables and MathML; no script, drawing or style is known there. */
-import { decoded, isHidden, TAG, VOID } from '../html-tags.ts';
+import { decoded, isHidden, TAG, VOID } from '../../sheets/html/tags.ts';
 import { escapeXml } from '../xml.ts';
 
 const KEPT = new Set([

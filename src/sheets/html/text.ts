@@ -1,4 +1,4 @@
-/** HTML as text: the one place that escapes. */
+/** HTML as text: the one place that escapes it; drawings escape their own. */
 
 const ESCAPES: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
 

@@ -1,10 +1,10 @@
 /** HTML of our own making as plain text: for lists, for search, for references. */
-
-import { decoded, isHidden, TAG, VOID } from './html-tags.ts';
+import { decoded, isHidden, TAG, VOID } from './tags.ts';
 
 /** Drawings and formulas say nothing as a row of letters. */
 const SILENT = new Set(['svg', 'math', 'style', 'script', 'button']);
 const INLINE = new Set(['a', 'abbr', 'b', 'cite', 'code', 'em', 'i', 'q', 'small', 'span', 'strong', 'sub', 'sup', 'time']);
+
 /** The words of well-formed HTML, without formulas, drawings and what is hidden from readers. */
 export function plainText(html: string): string {
   let text = '';
