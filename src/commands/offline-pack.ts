@@ -7,11 +7,7 @@ import { parse } from 'yaml';
 import { EDITIONS_FOLDER } from '../authoring/index.ts';
 import { NOTICE } from '../editions/index.ts';
 import { atomFeed, bytesOf, csv, digestOf, KIT_LIST, kitArchive, licenseAddress, noticeText, oneFile, publicNotices, publicSource, QTI_DIALECTS, qtiFile, qtiPackage, sitemapXml, webManifest, type ArchiveFile, type Digests, type Edition, type Piece } from '../exports/index.ts';
-import { changesPath, kitPath, titlePath } from '../layouts/links.ts';
-import { noticesOf } from '../layouts/notices.ts';
-import { fullAddress, permanentAddress, windowTitle } from '../layouts/print.ts';
-import type { Book, KitView } from '../sheets/index.ts';
-import { isWithdrawn, titlesOf } from '../sheets/titles.ts';
+import { changesPath, fullAddress, isWithdrawn, kitPath, noticesOf, permanentAddress, titlePath, titlesOf, windowTitle, type Book, type KitView } from '../sheets/index.ts';
 import { FILE_TEXTS, FRAME_TEXTS, NOTICE_TEXTS, SAFETY_TEXTS, scriptName, type Language } from '../texts/index.ts';
 import { languagesOf, textsOf } from './scripts.ts';
 

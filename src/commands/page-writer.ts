@@ -2,7 +2,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { AstroIntegration } from 'astro';
-import { relativeAssets } from '../layouts/links.ts';
+import { relativeAssets } from './relative-assets.ts';
 import { addPage, type Shown } from './lean-fonts.ts';
 import { addClasses, withFormulaStyles } from './lean-math.ts';
 

@@ -2,8 +2,7 @@
 import { writeFile } from 'node:fs/promises';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
-import { kitPath } from '../layouts/links.ts';
-import type { Book, KitView } from '../sheets/index.ts';
+import { kitPath, type Book, type KitView } from '../sheets/index.ts';
 import { CHROMIUM_ADVICE, chromiumPath, launchChromium } from './chromium.ts';
 import { UsageError } from './run-command.ts';
 import { staticServer } from './static-server.ts';

@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs';
 import { cp, mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname, join, relative } from 'node:path';
 import { build } from 'astro';
-import { relativeAssets } from '../layouts/links.ts';
+import { relativeAssets } from './relative-assets.ts';
 import { ENGINE_VERSION } from '../physics/index.ts';
 import type { Book } from '../sheets/index.ts';
 import type { Folders } from './folders.ts';

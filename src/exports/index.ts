@@ -8,7 +8,7 @@ export { digestOf, KIT_LIST, type Digests, type Edition } from './offline-editio
 export { noticeText } from './notice-text.ts';
 export { bytesOf, oneFile, type OneFileSources, type Piece } from './one-file.ts';
 export { QTI_DIALECTS, qtiFile, qtiPackage } from './qti/index.ts';
-export { searchDocuments, type KitPath } from './search-documents.ts';
+export { searchDocuments } from './search-documents.ts';
 export type { SearchDocument } from './search-options.ts';
 export { searchIndexScript } from './search-index.ts';
 export { sitemapXml } from './sitemap.ts';

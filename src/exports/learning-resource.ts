@@ -2,7 +2,7 @@
 import type { LearningResource, WithContext } from 'schema-dts';
 import type { Book, KitView, NoticeView } from '../sheets/index.ts';
 import { plainText } from '../sheets/html/plain-text.ts';
-import { isWithdrawn } from '../sheets/titles.ts';
+import { isWithdrawn } from '../sheets/kit-edition.ts';
 import { FILE_TEXTS } from '../texts/index.ts';
 import { licenseAddress } from './license.ts';
 

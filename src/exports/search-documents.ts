@@ -1,4 +1,5 @@
 /** What can be found in a book: kits, tables, questions without their answers, hazards, sources. */
+import { kitPath } from '../sheets/addresses.ts';
 import type { Book, KitView } from '../sheets/index.ts';
 import { plainText } from '../sheets/html/plain-text.ts';
 import { titlesOf } from '../sheets/titles.ts';
@@ -8,18 +9,15 @@ import type { SearchDocument } from './search-options.ts';
 /** Longest title that a list shows, in letters. */
 const TITLE_LENGTH = 110;
 
-/** Site path of a kit's page or of one of its sheets, from the root, ending in `/`: "/kits/cloud/draft/run/". */
-export type KitPath = (kit: KitView, sheet?: string) => string;
-
 /** Everything that can be found, in the order of the book; of each kit in the edition that is shown, so that nothing is found twice. */
-export function searchDocuments(book: Book, pathOf: KitPath): SearchDocument[] {
-  const found: Omit<SearchDocument, 'id'>[] = [...titlesOf(book.kits).flatMap(({ shown }) => ofKit(shown, pathOf, book.language)), ...ofBook(book)];
+export function searchDocuments(book: Book): SearchDocument[] {
+  const found: Omit<SearchDocument, 'id'>[] = [...titlesOf(book.kits).flatMap(({ shown }) => ofKit(shown, book.language)), ...ofBook(book)];
   return found.map((document, id) => ({ id, ...document }));
 }
 
-function ofKit(kit: KitView, pathOf: KitPath, language: Language): Omit<SearchDocument, 'id'>[] {
+function ofKit(kit: KitView, language: Language): Omit<SearchDocument, 'id'>[] {
   const said = SEARCH_TEXTS[kit.language];
-  const page = (sheet: string, anchor = ''): string => `${pathOf(kit, sheet).slice(1)}index.html${anchor}`;
+  const page = (sheet: string, anchor = ''): string => `${kitPath(kit, sheet).slice(1)}index.html${anchor}`;
   const place = kit.draft ? said.draftOf(kit.title) : `${kit.title} ${kit.version}`;
   const found: Omit<SearchDocument, 'id'>[] = [
     { kind: 'kit', title: kit.title, text: [kit.summary, ...kit.objectives.map(({ text }) => text), ...kit.standards.map(({ code }) => code)].join(' '), place: kit.draft ? said.draft : kit.version, path: page('') },

@@ -3,8 +3,7 @@ import type { KitView, NoticeView, QuestionView } from '../sheets/book.ts';
 import { escapeHtml } from '../sheets/html/text.ts';
 import { BOARD_TEXTS, NOTICE_TEXTS, QUESTION_TEXTS } from '../texts/index.ts';
 import { minutesText } from './minutes.ts';
-import { noticesOf } from './notices.ts';
-import { editionText } from './print.ts';
+import { editionText, noticesOf } from '../sheets/kit-edition.ts';
 
 export interface Board {
   /** Where it stands: "Step 4 of 17 · 15 min". */

@@ -2,8 +2,7 @@
 import { learningResource, QTI_DIALECTS, qtiFile, scriptData } from '../exports/index.ts';
 import type { KitView } from '../sheets/book.ts';
 import { book, earlierEdition, historyOf, originalOf, translationsOf } from './book.ts';
-import { changesPath, kitPath } from './links.ts';
-import { permanentAddress } from './print.ts';
+import { changesPath, kitPath, permanentAddress } from '../sheets/addresses.ts';
 import { FILE_TEXTS, PLATFORM_TEXTS } from '../texts/index.ts';
 import { SHEETS, sheetTexts } from './sheets.ts';
 

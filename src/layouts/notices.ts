@@ -1,10 +1,6 @@
-/** What pages show of editions: notices in their order, numbers for who may read them, editions with what changed. */
-import type { ChangeView, HistoryView, KitView, NoticeView, NumberChange } from '../sheets/book.ts';
+/** What pages show of editions: numbers for who may read them, editions with what changed. */
+import type { ChangeView, HistoryView, KitView, NumberChange } from '../sheets/book.ts';
 import type { Title } from '../sheets/titles.ts';
-
-/** That it is withdrawn first, then the newest first. */
-export const noticesOf = ({ notices }: KitView): NoticeView[] =>
-  notices.toReversed().sort((a, b) => Number(b.kind === 'withdrawn') - Number(a.kind === 'withdrawn'));
 
 /** Numbers that a page may show: a public one tells no answer. */
 export const shownNumbers = (numbers: readonly NumberChange[], teachers: boolean): readonly NumberChange[] => numbers.filter(({ forTeachers }) => teachers || !forTeachers);

@@ -1,29 +1,12 @@
 /** What stands in the margins of a kit's printed pages: a stylesheet made for the kit, because a page may hold no styles of its own. */
+import { changesPath, fullAddress, kitPath, versionFolder } from '../sheets/addresses.ts';
 import type { Book, KitView } from '../sheets/book.ts';
-import { isWithdrawn } from '../sheets/titles.ts';
-import { changesPath, kitPath, versionFolder } from './links.ts';
-import { noticesOf } from './notices.ts';
+import { editionText, noticesOf } from '../sheets/kit-edition.ts';
 import { FRAME_TEXTS, KIT_TEXTS, NOTICE_TEXTS } from '../texts/index.ts';
 import { SHEETS, sheetName } from './sheets.ts';
 
 /** Text as a CSS string. */
 const quoted = (text: string): string => `"${text.replace(/[\\"]/g, '\\$&').replace(/\s*\n\s*/g, ' ')}"`;
-
-/** How an edition is named in words. */
-export const editionText = ({ draft, version, language }: KitView): string => (draft ? KIT_TEXTS[language].draftNoEdition : KIT_TEXTS[language].editionOf(version));
-
-/** The whole address of a page, or the folder where the site has no address yet. */
-export const fullAddress = (book: Book, path: string): string => `${book.address.replace(/\/$/, '')}${path}`.replace(/^https?:\/\//, '');
-
-/** The permanent address of a page; undefined where the site has none. */
-export const permanentAddress = (book: Book, path: string): string | undefined => (/^https?:\/\//.test(book.address) ? `${book.address.replace(/\/$/, '')}${path}` : undefined);
-
-/** What the window's title says of a page of a kit: which state it is of as well. */
-export function windowTitle(kit: KitView, title: string): string {
-  if (kit.draft) return FRAME_TEXTS[kit.language].draft(title);
-  const whole = `${title} · ${editionText(kit)}`;
-  return isWithdrawn(kit) ? NOTICE_TEXTS[kit.language].withdrawnTitle(whole) : whole;
-}
 
 /** Where a printed sheet says that it is found, and that of an edition where its corrections are; beside a whole address so much of it as differs, so that both stand on one line. */
 export function printedAddress(book: Book, kit: KitView, slug: string, teachers: boolean): string {

@@ -1,5 +1,6 @@
 /** The kits of a book one to a title: which of its editions is shown where none is named. */
 import type { KitView } from './book.ts';
+import { isWithdrawn } from './kit-edition.ts';
 
 export interface Title {
   readonly id: string;
@@ -9,9 +10,6 @@ export interface Title {
   readonly shown: KitView;
   readonly draft: KitView | undefined;
 }
-
-/** Whether an edition must not be used any more. */
-export const isWithdrawn = ({ notices }: Pick<KitView, 'notices'>): boolean => notices.some(({ kind }) => kind === 'withdrawn');
 
 /** In the order of the book. */
 export function titlesOf(kits: readonly KitView[]): Title[] {

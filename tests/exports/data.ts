@@ -1,7 +1,7 @@
 /** The project's own book, computed once for the tests of its other forms. */
 import { join } from 'node:path';
 import { readBook } from '../../src/commands/read-book.ts';
-import type { Book, KitView } from '../../src/sheets/index.ts';
+import type { Book } from '../../src/sheets/index.ts';
 import { ROOT } from '../support/root.ts';
 
 export async function ownBook(): Promise<Book> {
@@ -9,6 +9,3 @@ export async function ownBook(): Promise<Book> {
   if ('findings' in result) throw new Error('The content has findings.');
   return result.book;
 }
-
-/** Where the tests say that a kit stands. */
-export const pathOf = (kit: KitView, sheet = ''): string => `/kits/${kit.id}/draft/${sheet === '' ? '' : `${sheet}/`}`;

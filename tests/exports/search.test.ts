@@ -8,13 +8,13 @@ import { searchDocuments, searchIndexScript, type SearchDocument } from '../../s
 import { INDEX_NAME, INDEX_OPTIONS, SEARCH_OPTIONS } from '../../src/exports/search-options.ts';
 import { lettersOf, secretsOf } from '../support/lesson-secrets.ts';
 import { ROOT } from '../support/root.ts';
-import { ownBook, pathOf } from './data.ts';
+import { ownBook } from './data.ts';
 
 let documents: SearchDocument[];
 let script: string;
 let index: MiniSearch<SearchDocument>;
 beforeAll(async () => {
-  documents = searchDocuments(await ownBook(), pathOf);
+  documents = searchDocuments(await ownBook());
   script = searchIndexScript(documents);
   const window: Record<string, never> = {};
   runInNewContext(script, { window });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { chartSeenFrom, href, relativeAssets } from '../../src/layouts/links.ts';
+import { chartSeenFrom, href } from '../../src/layouts/links.ts';
 
 describe('addresses', () => {
   test.each([
@@ -18,18 +18,6 @@ describe('addresses', () => {
     const resolved = new URL(href(from, to), `https://example.org/sub${from}index.html`);
     const wanted = new URL(to.replace(/\/(#|$)/, '/index.html$1').slice(1), 'https://example.org/sub/');
     expect(resolved.href).toBe(wanted.href);
-  });
-});
-
-describe('assets', () => {
-  test.each([
-    ['<link href="/_astro/a.css">', 0, '<link href="./_astro/a.css">'],
-    ['<link href="/_astro/a.css">', 3, '<link href="../../../_astro/a.css">'],
-    ['@font-face{src:url(/_astro/a.woff2)}', 1, '@font-face{src:url(../_astro/a.woff2)}'],
-    [`src:url("/_astro/a.woff2"),url('/_astro/b.woff2')`, 1, `src:url("../_astro/a.woff2"),url('../_astro/b.woff2')`],
-    ['<a href="https://example.org/_astro/x">', 2, '<a href="https://example.org/_astro/x">'],
-  ])('%s at depth %i', (text, depth, expected) => {
-    expect(relativeAssets(text, depth)).toBe(expected);
   });
 });
 

@@ -1,15 +1,8 @@
-/** Notices in their order, numbers for who may read them, editions with what changed. */
+/** Numbers for who may read them, editions with what changed. */
 import { describe, expect, it } from 'vitest';
-import { editionRows, noticesOf, shownNumbers } from '../../src/layouts/notices.ts';
-import type { ChangeView, KitView, NoticeView } from '../../src/sheets/index.ts';
+import { editionRows, shownNumbers } from '../../src/layouts/notices.ts';
+import type { ChangeView, KitView } from '../../src/sheets/index.ts';
 import { titlesOf } from '../../src/sheets/titles.ts';
-
-const notice = (kind: NoticeView['kind'], why: string): NoticeView => ({ kind, date: '2026-09-01', why, numbers: [], unseen: 0 });
-
-it('says first that an edition is withdrawn, then what is newest', () => {
-  const notices = [notice('correction', 'oldest'), notice('withdrawn', 'out'), notice('correction', 'newest')];
-  expect(noticesOf({ notices } as unknown as KitView).map(({ why }) => why)).toEqual(['out', 'newest', 'oldest']);
-});
 
 it('shows a number that tells an answer to teachers alone', () => {
   const numbers = [{ label: 'a', before: '1', after: '2', forTeachers: false }, { label: 'b', before: '3', after: '4', forTeachers: true }];

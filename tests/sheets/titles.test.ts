@@ -1,7 +1,8 @@
 /** Which edition of a kit is shown, and which goes with a translation: "`/kits/<kit>/` shows the newest edition not withdrawn". */
 import { describe, expect, it } from 'vitest';
 import type { KitView } from '../../src/sheets/index.ts';
-import { isWithdrawn, stateFor, titlesOf } from '../../src/sheets/titles.ts';
+import { isWithdrawn } from '../../src/sheets/kit-edition.ts';
+import { stateFor, titlesOf } from '../../src/sheets/titles.ts';
 
 /** `1.0.0`, `1.0.0 withdrawn`, `1.0.0 corrected`, `draft`. */
 function state(name: string, id = 'cloud'): KitView {

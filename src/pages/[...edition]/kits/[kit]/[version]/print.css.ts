@@ -1,7 +1,7 @@
 /** The margins of a kit's printed pages. */
 import type { APIRoute } from 'astro';
 import { book, EDITIONS } from '../../../../../layouts/book.ts';
-import { versionFolder } from '../../../../../layouts/links.ts';
+import { versionFolder } from '../../../../../sheets/addresses.ts';
 import { printCss } from '../../../../../layouts/print.ts';
 
 export const getStaticPaths = () =>

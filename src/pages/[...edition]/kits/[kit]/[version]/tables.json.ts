@@ -1,7 +1,7 @@
 /** The numbers of a kit as a file. */
 import type { APIRoute } from 'astro';
 import { book, EDITIONS } from '../../../../../layouts/book.ts';
-import { versionFolder } from '../../../../../layouts/links.ts';
+import { versionFolder } from '../../../../../sheets/addresses.ts';
 
 export const getStaticPaths = () =>
   EDITIONS.flatMap((edition) => book.kits.map((kit) => ({ params: { edition, kit: kit.id, version: versionFolder(kit) }, props: { text: kit.tablesJson } })));
