@@ -3,7 +3,7 @@ import { parseArgs } from 'node:util';
 import type { Book } from '../sheets/index.ts';
 import { foldersFrom, type Folders } from './folders.ts';
 import { PAPERS, paperNamed, printer, printSheets, type Paper } from './pdf.ts';
-import { packKits } from './offline-pack.ts';
+import { packKits } from './pack-kits.ts';
 import { readBook } from './read-book.ts';
 import { counted, describeFindings } from './report.ts';
 import { runCommand, UsageError } from './run-command.ts';

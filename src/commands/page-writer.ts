@@ -6,8 +6,8 @@ import { relativeAssets } from './relative-assets.ts';
 import { addPage, type Shown } from './lean-fonts.ts';
 import { addClasses, withFormulaStyles } from './lean-math.ts';
 
-/** A folder that pages are written into, and what they hold. */
-export interface Edition {
+/** The pages written into one folder, and what they hold. */
+export interface WrittenPages {
   readonly folder: string;
   pages: number;
   /** Class attributes of pages with formulas. */
@@ -15,13 +15,13 @@ export interface Edition {
   readonly shown: Shown;
 }
 
-export const emptyEdition = (folder: string): Edition => ({ folder, pages: 0, classes: new Set(), shown: { runs: new Set(), formulas: new Set() } });
+export const noPages = (folder: string): WrittenPages => ({ folder, pages: 0, classes: new Set(), shown: { runs: new Set(), formulas: new Set() } });
 
 /**
  * Takes every page, and every file that a page program makes, from Astro.
- * @param editionOf from the path of an address, "/kits/" or "/teachers/math.css", to the folder and the address inside it
+ * @param placeOf from the path of an address, "/kits/" or "/teachers/math.css", to the folder and the address inside it
  */
-export const pageWriter = (editionOf: (path: string) => { readonly edition: Edition; readonly path: string }): AstroIntegration => ({
+export const pageWriter = (placeOf: (path: string) => { readonly pages: WrittenPages; readonly path: string }): AstroIntegration => ({
   name: 'page-writer',
   hooks: {
     'astro:build:start': ({ setPrerenderer }) => {
@@ -29,8 +29,8 @@ export const pageWriter = (editionOf: (path: string) => { readonly edition: Edit
         ...own,
         render: async (request, options) => {
           const rendered = await own.render(request, options);
-          const { edition, path } = editionOf(decodeURI(new URL(request.url).pathname));
-          writeFinished(edition, path, await (rendered instanceof Response ? rendered : rendered.response).text());
+          const { pages, path } = placeOf(decodeURI(new URL(request.url).pathname));
+          writeFinished(pages, path, await (rendered instanceof Response ? rendered : rendered.response).text());
           // Astro writes what has a body.
           return new Response();
         },
@@ -40,13 +40,13 @@ export const pageWriter = (editionOf: (path: string) => { readonly edition: Edit
 });
 
 /** Thousands of files one after another: waiting for each would take longer than the work. */
-function writeFinished(edition: Edition, path: string, text: string): void {
+function writeFinished(written: WrittenPages, path: string, text: string): void {
   const isPage = path.endsWith('/');
-  const file = join(edition.folder, isPage ? `${path}index.html` : path);
+  const file = join(written.folder, isPage ? `${path}index.html` : path);
   mkdirSync(dirname(file), { recursive: true });
   writeFileSync(file, isPage ? relativeAssets(withFormulaStyles(text), path.split('/').length - 2) : text);
   if (!isPage) return;
-  edition.pages += 1;
-  addPage(edition.shown, text);
-  addClasses(edition.classes, text);
+  written.pages += 1;
+  addPage(written.shown, text);
+  addClasses(written.classes, text);
 }

@@ -3,6 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build, type BuildOptions, type Plugin } from 'esbuild';
 import { NOT_THERE } from '../browser/later.ts';
+import type { Edition } from '../exports/index.ts';
 import type { Book } from '../sheets/index.ts';
 import { scriptName, type Language } from '../texts/index.ts';
 
@@ -55,7 +56,7 @@ const withoutFormulas: Plugin = {
 };
 
 /** Puts the texts of one language in the place of all: a page is in one. */
-export const textsOf = (language: Language): Plugin => ({
+const textsOf = (language: Language): Plugin => ({
   name: 'texts-of-one-language',
   setup: ({ onResolve }) => {
     onResolve({ filter: /^\.\/[a-z]{2}\.ts$/ }, ({ resolveDir }) => (/[\\/]src[\\/]texts$/.test(resolveDir) ? { path: join(resolveDir, `${language}.ts`) } : undefined));
@@ -77,6 +78,17 @@ export async function bundleScripts(root: string, folder: string, languages: rea
 /** Puts the teachers' reader-room.js in place of the public one. */
 export async function bundleTeachersScripts(root: string, folder: string, languages: readonly Language[]): Promise<void> {
   for (const language of languages) await build({ ...options(root, folder, language, ['reader-room-teachers'], 'reader-room'), plugins: leanIn(language) });
+}
+
+/** Writes the script by which pages of the public site ask to be kept on a device. */
+export async function bundleOfflineScripts(root: string, folder: string, languages: readonly Language[]): Promise<void> {
+  for (const language of languages) await build({ ...options(root, folder, language, ['offline']), plugins: [textsOf(language)] });
+}
+
+/** Writes the worker that keeps them, which carries the list of what it keeps; one, in the language of the site. */
+export async function bundleServiceWorker(root: string, folder: string, language: Language, edition: Edition): Promise<void> {
+  const define = { EDITION: JSON.stringify(edition), LANGUAGE: JSON.stringify(language) };
+  await build({ ...options(root, folder, 'en', ['service-worker']), plugins: [textsOf(language)], define });
 }
 
 const leanIn = (language: Language): Plugin[] => [simulationsElsewhere, withoutFormulas, textsOf(language)];

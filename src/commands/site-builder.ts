@@ -9,8 +9,9 @@ import type { Book } from '../sheets/index.ts';
 import type { Folders } from './folders.ts';
 import { leanFonts } from './lean-fonts.ts';
 import { leanMath } from './lean-math.ts';
-import { packKits, publish } from './offline-pack.ts';
-import { emptyEdition, pageWriter, type Edition } from './page-writer.ts';
+import { packKits } from './pack-kits.ts';
+import { noPages, pageWriter, type WrittenPages } from './page-writer.ts';
+import { writePublicFiles } from './public-files.ts';
 import { UsageError } from './run-command.ts';
 import { bundleScripts, bundleTeachersScripts, languagesOf } from './scripts.ts';
 
@@ -37,18 +38,18 @@ export async function buildSite(book: Book, { root, content, site, teachers }: F
   try {
     const made = join(workshop, 'site');
     const pack = join(workshop, 'teachers');
-    const [everybody, forTeachers] = [emptyEdition(made), emptyEdition(pack)];
-    const pages = pageWriter((path) => (path.startsWith(TEACHERS) ? { edition: forTeachers, path: path.slice(TEACHERS.length - 1) } : { edition: everybody, path }));
+    const [everybody, forTeachers] = [noPages(made), noPages(pack)];
+    const writer = pageWriter((path) => (path.startsWith(TEACHERS) ? { pages: forTeachers, path: path.slice(TEACHERS.length - 1) } : { pages: everybody, path }));
     // Astro runs its page program below the working folder, where it finds its packages; one whose name begins like that of the site's would be taken for the site's.
     process.chdir(join(root, 'node_modules'));
     (globalThis as { lapsebook?: Book }).lapsebook = book;
-    await build({ root, outDir: made, cacheDir: join(workshop, 'cache'), logLevel: 'error', site: book.address, integrations: [pages] });
+    await build({ root, outDir: made, cacheDir: join(workshop, 'cache'), logLevel: 'error', site: book.address, integrations: [writer] });
     await bundleScripts(root, made, languagesOf(book));
     await share(made, pack);
     await bundleTeachersScripts(root, pack, languagesOf(book));
-    for (const edition of [everybody, forTeachers]) await finish(edition);
+    for (const pages of [everybody, forTeachers]) await finish(pages);
     for (const folder of [made, pack]) await packKits(book, { folder, teachers: folder === pack, content });
-    await publish(book, root, made);
+    await writePublicFiles(book, root, made);
     await replace(site, made, workshop);
     await replace(teachers, pack, workshop);
     return { pages: everybody.pages + forTeachers.pages };
@@ -66,7 +67,7 @@ async function share(made: string, pack: string): Promise<void> {
 }
 
 /** Relative addresses in the stylesheets, formulas' styles and fonts cut down to what the pages show, and the mark. */
-async function finish({ folder, classes, shown }: Edition): Promise<void> {
+async function finish({ folder, classes, shown }: WrittenPages): Promise<void> {
   for (const name of (await readdir(join(folder, ASSETS))).filter((file) => file.endsWith('.css'))) {
     const file = join(folder, ASSETS, name);
     await writeFile(file, relativeAssets(await readFile(file, 'utf8'), 1));

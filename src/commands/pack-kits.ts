@@ -1,15 +1,14 @@
-/** What a built folder gets beside its pages: each kit in one file and as a zip, what search engines and feed readers ask for, and what keeps it on a device. */
+/** What a built folder gets beside the pages of each kit: the kit in one file, as a zip, and its questions for learning platforms. */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
-import { readdir, readFile, writeFile } from 'node:fs/promises';
-import { join, posix, relative, sep } from 'node:path';
-import { build } from 'esbuild';
+import { readdir, readFile } from 'node:fs/promises';
+import { join, posix } from 'node:path';
 import { parse } from 'yaml';
 import { EDITIONS_FOLDER } from '../authoring/index.ts';
 import { NOTICE } from '../editions/index.ts';
-import { atomFeed, bytesOf, csv, digestOf, KIT_LIST, kitArchive, licenseAddress, noticeText, oneFile, publicNotices, publicSource, QTI_DIALECTS, qtiFile, qtiPackage, sitemapXml, webManifest, type ArchiveFile, type Digests, type Edition, type Piece } from '../exports/index.ts';
-import { changesPath, fullAddress, isWithdrawn, kitPath, noticesOf, permanentAddress, titlePath, titlesOf, windowTitle, type Book, type KitView } from '../sheets/index.ts';
-import { FILE_TEXTS, FRAME_TEXTS, NOTICE_TEXTS, SAFETY_TEXTS, scriptName, type Language } from '../texts/index.ts';
-import { languagesOf, textsOf } from './scripts.ts';
+import { bytesOf, csv, kitArchive, licenseAddress, noticeText, oneFile, publicNotices, publicSource, QTI_DIALECTS, qtiFile, qtiPackage, type ArchiveFile, type Piece } from '../exports/index.ts';
+import { changesPath, fullAddress, kitPath, noticesOf, permanentAddress, windowTitle, type Book, type KitView } from '../sheets/index.ts';
+import { FILE_TEXTS, FRAME_TEXTS, NOTICE_TEXTS, SAFETY_TEXTS, scriptName } from '../texts/index.ts';
+import { filesBelow } from './files-below.ts';
 
 /** A finished folder: addresses relative, fonts as they stay. */
 export interface PackedFolder {
@@ -29,21 +28,6 @@ export async function packKits(book: Book, packed: PackedFolder): Promise<void> 
     writeFileSync(join(place, `${kit.id}.zip`), kitArchive(await filesOfKit(book, kit, packed, page)));
     if (kit.questions.length > 0 && showsAnswers(book, packed)) for (const dialect of QTI_DIALECTS) writeFileSync(join(place, qtiFile(kit, dialect)), qtiPackage(kit, dialect));
   }
-}
-
-/** What only the public site has: its pages listed, its news, and its keeping on devices. To be called last. */
-export async function publish(book: Book, root: string, folder: string): Promise<void> {
-  const site = permanentAddress(book, '/');
-  if (site !== undefined) {
-    const withdrawn = book.kits.filter(isWithdrawn).map((kit) => kitPath(kit).slice(1));
-    const pages = (await filesBelow(folder)).filter((path) => path.endsWith('index.html') && !withdrawn.some((place) => path.startsWith(place)));
-    await writeFile(join(folder, 'sitemap.xml'), sitemapXml(pages.map((path) => `${site}${path.replace(/index\.html$/, '')}`)));
-    await writeFile(join(folder, 'feed.xml'), atomFeed(book, site, (kit) => `${site}${kitPath(kit).slice(1)}`));
-  }
-  await writeFile(join(folder, 'manifest.webmanifest'), webManifest(book));
-  for (const language of languagesOf(book)) await bundle(root, join(folder, scriptName('offline', language)), 'offline', language, {});
-  const edition = JSON.stringify(await editionOf(book, folder));
-  await bundle(root, join(folder, 'service-worker.js'), 'service-worker', book.language, { EDITION: edition, LANGUAGE: JSON.stringify(book.language) });
 }
 
 type Reader = (path: string) => Uint8Array | undefined;
@@ -142,66 +126,4 @@ async function sourceFile(file: string, path: string, answers: boolean): Promise
   if (answers) return readFile(file);
   if (path.includes('/questions/')) return undefined;
   return path.endsWith('.mdx') ? publicSource(await readFile(file, 'utf8')) : readFile(file);
-}
-
-/** Kinds of files that a page shows; what is there to be taken away is not kept on a device. */
-const SHOWN = /\.(?:html|css|js|json|svg|png|jpe?g|webp|woff2|webmanifest)$/;
-/** What the site's own machinery or its makers need. */
-const NOT_KEPT = /^(?:build\.json$|service-worker\.js$|checks\/|contribute\/)/;
-
-const KIT_OF_PATH = /^kits\/([^/]*)/;
-
-async function editionOf(book: Book, folder: string): Promise<Edition> {
-  const paths = (await filesBelow(folder)).filter((path) => SHOWN.test(path) && !NOT_KEPT.test(path));
-  const kits: Record<string, string> = {};
-  const shown = Object.fromEntries(titlesOf(book.kits).map((title) => [titlePath(title).slice(1), kitPath(title.shown).slice(1)]));
-  const byKit = new Map<string | undefined, string[]>();
-  for (const path of paths) {
-    const kit = KIT_OF_PATH.exec(path)?.[1];
-    const own = byKit.get(kit);
-    if (own === undefined) byKit.set(kit, [path]);
-    else own.push(path);
-  }
-  for (const kit of book.kits) {
-    const place = kitPath(kit).slice(1);
-    const about = [changesPath(kit), ...(shown[titlePath(kit).slice(1)] === place ? [titlePath(kit)] : [])].map((page) => `${page.slice(1)}index.html`);
-    const own = (byKit.get(kit.id) ?? []).filter((path) => about.includes(path) || path.startsWith(place) && path !== `${place}${kit.id}.html`);
-    const list = `${JSON.stringify(await digestsOf(folder, own))}\n`;
-    await writeFile(join(folder, place, KIT_LIST), list);
-    kits[place] = await digestOf(new TextEncoder().encode(list));
-  }
-  const shell = await digestsOf(folder, byKit.get(undefined) ?? []);
-  return { digest: await digestOf(new TextEncoder().encode(JSON.stringify({ shell, kits }))), shell, kits, shown };
-}
-
-async function digestsOf(folder: string, paths: readonly string[]): Promise<Digests> {
-  const entries: [string, string][] = [];
-  // Thousands of files: waiting for each would take longer than the work.
-  for (const path of paths) entries.push([path, await digestOf(readFileSync(join(folder, path)))]);
-  return Object.fromEntries(entries);
-}
-
-/** Paths of all files below a folder, with `/`, in order. */
-async function filesBelow(folder: string): Promise<string[]> {
-  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
-  return entries
-    .filter((entry) => entry.isFile())
-    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/'))
-    .sort();
-}
-
-async function bundle(root: string, outfile: string, name: string, language: Language, define: Record<string, string>): Promise<void> {
-  await build({
-    entryPoints: [join(root, 'src', 'browser', `${name}.ts`)],
-    outfile,
-    plugins: [textsOf(language)],
-    bundle: true,
-    format: 'iife',
-    target: 'es2020',
-    minify: true,
-    charset: 'utf8',
-    define,
-    legalComments: 'none',
-    logLevel: 'error',
-  });
 }
