@@ -18,6 +18,7 @@ export * from './readings.ts';
 export * from './content.ts';
 export { loadContent, loadFolder, type Loaded, type LoadedFile } from './load.ts';
 export { EDITIONS_FOLDER, readEditionFolder, readFolder, type ContentFile, type Folder } from './folder.ts';
+export { kindOfFile } from './plan.ts';
 export { filesUsedBy, type UsedFiles } from './used-files.ts';
 export * from './editor-schemas.ts';
 export { checkGates } from './gates/index.ts';

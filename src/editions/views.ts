@@ -1,9 +1,7 @@
 /** Editions as the pages show them: what is noticed of each, and what changed from one to the next. */
 import { diffArrays } from 'diff';
 import type { Content, Notice } from '../authoring/index.ts';
-import { plainText } from '../sheets/html/plain-text.ts';
-import { escapeHtml } from '../sheets/html/text.ts';
-import type { Book, ChangeView, HistoryView, KitView, NoticeView, PublishedKit, WordsView } from '../sheets/index.ts';
+import { escapeHtml, plainText, type Book, type ChangeView, type HistoryView, type KitView, type NoticeView, type PublishedKit, type WordsView } from '../sheets/index.ts';
 import { kitOf, type Edition } from './edition.ts';
 import { numbersOf, type ComputedNumber } from './numbers.ts';
 

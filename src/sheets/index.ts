@@ -4,6 +4,8 @@ export type { Book, ChangeView, Condition, HazardView, HistoryView, KitView, Mis
 export { compileBook, DRAFT, type PublishedKit } from './compile.ts';
 export { COMPONENTS, stepOf, VOCABULARY } from './components/index.ts';
 export { conditionsOf } from './kit-conditions.ts';
+export { plainText } from './html/plain-text.ts';
+export { escapeHtml } from './html/text.ts';
 export { isWithdrawn, noticesOf, windowTitle } from './kit-edition.ts';
 export { languageOf } from './kit-view.ts';
 export { titlesOf } from './titles.ts';

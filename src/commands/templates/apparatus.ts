@@ -1,5 +1,5 @@
 /** An apparatus to start from: a clear vessel that is pumped down by hand. */
-import { schemaLine } from '../../authoring/editor-schemas.ts';
+import { schemaLine } from '../../authoring/index.ts';
 import { quoted, titleOf, type NewFile } from './new-file.ts';
 
 /** Tags of what can hurt about it. */

@@ -1,6 +1,5 @@
 /** Chooses what a new kit uses: what the content folder has where that builds, else pieces of its own. */
-import { loadFolder, type Content, type ContentFile, type Finding, type Folder } from '../../authoring/index.ts';
-import { kindOfFile } from '../../authoring/plan.ts';
+import { kindOfFile, loadFolder, type Content, type ContentFile, type Finding, type Folder } from '../../authoring/index.ts';
 import { VOCABULARY } from '../../sheets/index.ts';
 import { checkFolder } from '../read-book.ts';
 import { apparatusFile, APPARATUS_USES } from './apparatus.ts';

@@ -1,5 +1,5 @@
 /** What every content folder needs besides the thing that is made: the site's file, the sources, a room. */
-import { schemaLine } from '../../authoring/editor-schemas.ts';
+import { schemaLine } from '../../authoring/index.ts';
 import type { NewFile } from './new-file.ts';
 import { roomFile } from './room.ts';
 import { SOURCE_OF_KAPPA } from './particles.ts';

@@ -1,5 +1,5 @@
 /** A small kit to start from: clear air first, then a cloud. */
-import { schemaLine } from '../../authoring/editor-schemas.ts';
+import { schemaLine } from '../../authoring/index.ts';
 import { quoted, titleOf, type NewFile } from './new-file.ts';
 import { questionFile } from './question.ts';
 

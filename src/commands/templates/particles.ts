@@ -1,5 +1,5 @@
 /** Particles to start from: salt, which needs neither flame nor smoke. */
-import { schemaLine } from '../../authoring/editor-schemas.ts';
+import { schemaLine } from '../../authoring/index.ts';
 import { quoted, titleOf, type NewFile } from './new-file.ts';
 
 /** Where the readiness of salt to take up water was published. */

@@ -1,5 +1,5 @@
 /** A room to start from. */
-import { schemaLine } from '../../authoring/editor-schemas.ts';
+import { schemaLine } from '../../authoring/index.ts';
 import { quoted, titleOf, type NewFile } from './new-file.ts';
 
 export function roomFile(name: string): NewFile {
