@@ -12,7 +12,7 @@ export const PAPERS = { a4: 'A4', letter: 'Letter' } as const;
 export type Paper = keyof typeof PAPERS;
 
 /** Sheets that are handed out on paper. */
-export const PRINTED_SHEETS = ['run', 'student', 'numbers', 'safety', 'questions', 'booklet'] as const;
+const PRINTED_SHEETS = ['run', 'student', 'numbers', 'safety', 'questions', 'booklet'] as const;
 
 /** @throws UsageError if there is no such paper */
 export function paperNamed(name: string): Paper {

@@ -1,7 +1,7 @@
 /** Versions of editions, in the trade of teaching: how much must a teacher who knows the last one do anew? */
 
 /** `major`: prepare differently; `minor`: something was added; `patch`: wording or a figure was mended. */
-export const STEPS = ['major', 'minor', 'patch'] as const;
+const STEPS = ['major', 'minor', 'patch'] as const;
 export type Step = (typeof STEPS)[number];
 
 const partsOf = (version: string): number[] => version.split('.').map(Number);

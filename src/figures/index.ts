@@ -1,7 +1,6 @@
 export { renderCurve } from './draw-curve.ts';
-export { renderPath, type PathPicture } from './path.ts';
-export { renderReadingsChart, type ChartReading, type ReadingsChart } from './readings-chart.ts';
-export { renderRunChart, type ChartStep, type RunChart, type RunSeries } from './run-chart.ts';
+export { renderPath } from './path.ts';
+export { renderRunChart, type RunChart } from './run-chart.ts';
 export { renderSetup, type Setup } from './setup.ts';
 export { renderSign } from './signs.ts';
-export { SIGNS, type Sign, type SignKind } from './sign-table.ts';
+export { SIGNS } from './sign-table.ts';

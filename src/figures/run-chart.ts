@@ -6,7 +6,7 @@ import { wideRunChart } from './run-chart-wide.ts';
 import { tenths } from './svg.ts';
 import type { PreparedRun, RunChart } from './run.ts';
 
-export type { ChartStep, RunChart, RunSeries, RunUnits } from './run.ts';
+export type { ChartStep, RunChart } from './run.ts';
 
 const lowestOf = (values: readonly number[]): number => values.reduce((low, value) => Math.min(low, value), Infinity);
 const highestOf = (values: readonly number[]): number => values.reduce((high, value) => Math.max(high, value), -Infinity);

@@ -8,7 +8,7 @@ export const BOLTZMANN_CONSTANT = 1.380649e-23;
 /** Avogadro constant, 1/mol. Exact: SI Brochure (BIPM, 9th ed. 2019). */
 export const AVOGADRO_CONSTANT = 6.02214076e23;
 /** Molar mass of dry air, kg/mol, at 400 µmol/mol of carbon dioxide: CIPM-2007 (Picard et al. 2008), eq. 4. */
-export const MOLAR_MASS_DRY_AIR = 0.02896546;
+const MOLAR_MASS_DRY_AIR = 0.02896546;
 /** Molar mass of water, kg/mol: CIPM-2007 (Picard et al. 2008), table 1. */
 export const MOLAR_MASS_WATER = 0.01801528;
 /** Standard acceleration of free fall, m/s². Exact by definition: 3rd CGPM 1901; ISO 2533. */

@@ -104,7 +104,7 @@ export function heatCapacityOf(vapor: Ratio, liquid: Ratio): number {
 }
 
 /** Whether the formulas hold for a state: gas from 150 to 332 K (with droplets: above −38 °C) and 5·10³ to 5·10⁵ Pa. */
-export function isInRange(state: Float64Array, droplets: DropletLaw | undefined): boolean {
+function isInRange(state: Float64Array, droplets: DropletLaw | undefined): boolean {
   const T = state[TEMPERATURE]!;
   const p = state[PRESSURE]!;
   return T >= coldestFor(droplets) && T <= HIGHEST_TEMPERATURE && p >= LOWEST_PRESSURE && p <= HIGHEST_PRESSURE;

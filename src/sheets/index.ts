@@ -1,7 +1,7 @@
 /** Sheets: checked content → a book of computed HTML. */
 export { changesPath, fullAddress, kitPath, permanentAddress, titlePath } from './addresses.ts';
-export type { Book, ChangeView, Condition, HazardView, HistoryView, KitView, MisconceptionView, NoticeView, NumberChange, OptionView, QuestionView, Reading, SheetHtml, SourceView, StepView, TableView, WordsView } from './book.ts';
-export { compileBook, DRAFT, type PublishedKit } from './compile.ts';
+export type { Book, ChangeView, HazardView, HistoryView, KitView, NoticeView, QuestionView, SourceView, WordsView } from './book.ts';
+export { compileBook, type PublishedKit } from './compile.ts';
 export { COMPONENTS, stepOf, VOCABULARY } from './components/index.ts';
 export { conditionsOf } from './kit-conditions.ts';
 export { plainText } from './html/plain-text.ts';

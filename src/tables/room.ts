@@ -16,8 +16,7 @@ export function pressureAtElevation({ value: elevation, uncertainty }: Measured)
 }
 
 /** Pressure levels of an apparatus that do not stay as they are when the room's pressure changes, by name. */
-export const LEVELS = ['lowest', 'highest', 'gaugeLowest', 'gaugeHighest', 'pumpHighest', 'ultimatePressure'] as const;
-export type Level = (typeof LEVELS)[number];
+export type Level = 'lowest' | 'highest' | 'gaugeLowest' | 'gaugeHighest' | 'pumpHighest' | 'ultimatePressure';
 
 /** The air of a room. */
 export interface Room {

@@ -5,7 +5,7 @@ import { roomFile } from './room.ts';
 import { SOURCE_OF_KAPPA } from './particles.ts';
 
 /** The room that is written where there is none. */
-export const FIRST_ROOM = 'our-room';
+const FIRST_ROOM = 'our-room';
 
 export interface Foundation {
   readonly hasSite: boolean;

@@ -1,4 +1,3 @@
 /** What `npm run new` makes. */
-export { fitKit, type Fitted } from './fit-kit.ts';
-export { makeNew, type Made } from './make.ts';
-export type { NewFile } from './new-file.ts';
+export { fitKit } from './fit-kit.ts';
+export { makeNew } from './make.ts';

@@ -24,7 +24,7 @@ export interface Dialect extends Naming {
   readonly curriculum: string;
 }
 
-export const QTI_3: Dialect = {
+const QTI_3: Dialect = {
   file: 'qti3',
   version: '3.0',
   element: (name) => `qti-${name}`,
@@ -41,7 +41,7 @@ export const QTI_3: Dialect = {
 
 const camelCase = (name: string): string => name.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
 
-export const QTI_2_1: Dialect = {
+const QTI_2_1: Dialect = {
   file: 'qti21',
   version: '2.1',
   element: camelCase,

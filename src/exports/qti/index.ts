@@ -5,7 +5,7 @@ import type { Dialect } from './dialects.ts';
 import { qtiItem } from './item.ts';
 import { itemPath, qtiManifest } from './manifest.ts';
 
-export { QTI_DIALECTS, type Dialect } from './dialects.ts';
+export { QTI_DIALECTS } from './dialects.ts';
 
 /** What a package is called beside the kit's page. */
 export const qtiFile = ({ id }: KitView, { file }: Dialect): string => `${id}-${file}.zip`;

@@ -7,8 +7,7 @@ import type { Component } from '../component.ts';
 import { html, NOTHING } from '../html/text.ts';
 import { renderValue } from '../html/value.ts';
 
-export const STEP_ACTIONS = ['talk', 'prepare', 'pump', 'hold', 'vent', 'particles', 'wait', 'light', 'extinguish', 'predict', 'record'] as const;
-export type StepAction = (typeof STEP_ACTIONS)[number];
+const STEP_ACTIONS = ['talk', 'prepare', 'pump', 'hold', 'vent', 'particles', 'wait', 'light', 'extinguish', 'predict', 'record'] as const;
 
 /** A step's attributes, read. */
 export interface StepAttributes extends PlannedStep {

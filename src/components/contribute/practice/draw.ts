@@ -18,9 +18,6 @@ const kit = content.kits.get('practice')!;
 /** The kit's room, its sources on the page itself. */
 const place: Place = placeOf(content, kit, math, '#source-');
 
-/** For which room the examples are computed. */
-export const PRACTICE_ROOM = place.setting.computedFor;
-
 /**
  * A piece of lesson text as the pages would show it.
  * @param prefix keeps the ids of several pieces on one page apart

@@ -4,7 +4,7 @@ import { VOCABULARY } from '../../../sheets/index.ts';
 import { PRACTICE_FILES } from './files.ts';
 
 /** Name of the folder in findings. */
-export const ROOT = 'content';
+const ROOT = 'content';
 
 /** The kind of a file by its folder or its name: the practice folder has these alone. */
 const KINDS: Readonly<Record<string, ContentFile['kind']>> = {
