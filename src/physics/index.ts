@@ -47,9 +47,8 @@ export {
   type Material, type OutsideLoadedWall, type SquareMeter, type ThinWall,
 } from './walls.ts';
 export { fitVessel, type FitOptions, type FitResidual, type FittedConstant, type FittedValue, type VesselFit, type VesselReading } from './fit.ts';
-export {
-  propagate, propagateMonteCarlo, rectangular,
-  type BudgetRow, type Correlation, type Distribution, type EvaluationType, type MonteCarloPropagation, type Propagation, type UncertainInput,
-} from './uncertainty.ts';
+export { rectangular, type Distribution, type EvaluationType, type UncertainInput } from './uncertain-input.ts';
+export { propagate, type BudgetRow, type Correlation, type Propagation } from './uncertainty.ts';
+export { propagateMonteCarlo, type MonteCarloPropagation } from './monte-carlo.ts';
 export { randomSource, type RandomSource } from './random.ts';
 export { ENGINE_VERSION } from './version.ts';

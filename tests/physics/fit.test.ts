@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { fitVessel, type FitOptions, type VesselFit, type VesselReading } from '../../src/physics/fit.ts';
 import { moistAir } from '../../src/physics/moist-air.ts';
 import { randomSource } from '../../src/physics/random.ts';
-import { simulateRun, type RunEvent, type RunInput } from '../../src/physics/vessel.ts';
+import { simulateRun } from '../../src/physics/run.ts';
+import type { RunEvent } from '../../src/physics/run-events.ts';
+import type { RunInput } from '../../src/physics/run-input.ts';
 
 const START = moistAir({ temperature: 294.15, pressure: 1e5, relativeHumidity: 0.5 });
 const TRUTH = { wallTimeConstant: 7.5, thermometerTimeConstant: 42, leak: 1 / 2400, offset: 0.3 } as const;

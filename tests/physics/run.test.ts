@@ -5,7 +5,11 @@ import { GAS_CONSTANT_DRY_AIR, GAS_CONSTANT_VAPOR, HEAT_CAPACITY_DRY_AIR } from 
 import { expandWithCondensation } from '../../src/physics/expansion.ts';
 import { moistAir, type MoistAir } from '../../src/physics/moist-air.ts';
 import { latentHeatOfVaporization } from '../../src/physics/saturation.ts';
-import { pumpStrokes, simulateRun, type RunEvent, type RunInput, type RunPoint, type TimedPressure } from '../../src/physics/vessel.ts';
+import { pumpStrokes } from '../../src/physics/pump.ts';
+import { simulateRun } from '../../src/physics/run.ts';
+import type { RunEvent, TimedPressure } from '../../src/physics/run-events.ts';
+import type { RunInput } from '../../src/physics/run-input.ts';
+import type { RunPoint } from '../../src/physics/run-recorder.ts';
 
 const ROOM = 294.15;
 const START = moistAir({ temperature: ROOM, pressure: 1e5, relativeHumidity: 0.95 });

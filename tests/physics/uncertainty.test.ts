@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { propagateMonteCarlo } from '../../src/physics/monte-carlo.ts';
 import { coverageFactor } from '../../src/physics/student.ts';
-import { propagate, propagateMonteCarlo, rectangular, roundToUncertainty, triangular } from '../../src/physics/uncertainty.ts';
+import { rectangular, triangular } from '../../src/physics/uncertain-input.ts';
+import { propagate } from '../../src/physics/uncertainty.ts';
 
 const between = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
 
@@ -119,25 +121,6 @@ describe('helpers', () => {
     expect(rectangular(3)).toBeCloseTo(1.7320508, 7);
     expect(triangular(6)).toBeCloseTo(2.4494897, 7);
     for (const half of [-1, NaN, Infinity]) for (const f of [rectangular, triangular]) expect(() => f(half)).toThrow(RangeError);
-  });
-
-  it.each([
-    [100.02147, 0.00035, 100.02147, 0.00035, 5],
-    [127.7321, 0.0711, 127.732, 0.071, 3],
-    [12345.6, 234, 12350, 230, -1],
-    [-1.2345, 0.0996, -1.23, 0.1, 2],
-    [0, 9.96, 0, 10, 0],
-    [987654, 12345, 988000, 12000, -3],
-  ])('report %f with uncertainty %f as %f and %f', (value, u, roundedValue, roundedU, decimals) => {
-    const rounded = roundToUncertainty(value, u);
-    expect(rounded.value).toBeCloseTo(roundedValue, 10);
-    expect(rounded).toMatchObject({ standardUncertainty: roundedU, decimals });
-  });
-
-  it('refuse to round without an uncertainty', () => {
-    for (const [value, u] of [[1, 0], [1, -1], [1, NaN], [NaN, 1], [Infinity, 1]] as const) {
-      expect(() => roundToUncertainty(value, u)).toThrow(RangeError);
-    }
   });
 
   it('narrow the coverage factor as degrees of freedom and doubt grow', () => {

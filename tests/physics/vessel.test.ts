@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { randomSource } from '../../src/physics/random.ts';
-import { equalizingTime, leakRate, openingMassFlow, type HoldReading } from '../../src/physics/vessel.ts';
+import { leakRate, type HoldReading } from '../../src/physics/leak.ts';
+import { equalizingTime, openingMassFlow } from '../../src/physics/opening.ts';
 
 const TIMES = Array.from({ length: 20 }, (_, i) => 15 * i);
 

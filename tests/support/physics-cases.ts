@@ -14,7 +14,7 @@ import * as nucleation from '../../src/physics/nucleation.ts';
 import * as openings from '../../src/physics/opening.ts';
 import { dropletDiameterFromCorona, visualRange } from '../../src/physics/optics.ts';
 import * as pumps from '../../src/physics/pump.ts';
-import { roundToUncertainty, triangular } from '../../src/physics/uncertainty.ts';
+import { triangular } from '../../src/physics/uncertain-input.ts';
 import { wallHeatTransferCoefficient } from '../../src/physics/wall-heat.ts';
 import * as walls from '../../src/physics/walls.ts';
 import { densityOfWater } from '../../src/physics/water.ts';
@@ -22,7 +22,7 @@ import { densityOfWater } from '../../src/physics/water.ts';
 const physics = {
   ...face, ...nucleation, ...openings, ...pumps, ...walls,
   boltonCondensationTemperature, coagulationTime, densityOfWater, diffusionCoefficient, dropletDiameterFromCorona, dropletTemperature,
-  entropy, geopotentialAltitude, liftingDepositionLevel, roundToUncertainty, saturationPressureInAir, triangular, visualRange,
+  entropy, geopotentialAltitude, liftingDepositionLevel, saturationPressureInAir, triangular, visualRange,
   wallHeatTransferCoefficient, wallLoss,
 };
 
@@ -236,7 +236,6 @@ const uncertaintyCases: PhysicsCases = {
     const { uniform, normal, student } = physics.randomSource(20261125, 'parity');
     return [uniform(), normal(), student(1), student(7), student(1e5), normal()];
   }),
-  roundToUncertainty: once(() => physics.roundToUncertainty(83214.7, 136)),
 };
 
 export const physicsCases: PhysicsCases = {

@@ -1,5 +1,5 @@
 import { leastSquares, type LeastSquaresFit } from '../../src/physics/least-squares.ts';
-import { leakRate, type Leak } from '../../src/physics/vessel.ts';
+import { leakRate, type Leak } from '../../src/physics/leak.ts';
 import { input, type Evaluator, type Inputs } from './row.ts';
 
 type Model = (parameters: readonly number[], x: number) => number;

@@ -1,13 +1,8 @@
 /** Computes the rows of uncertainty.json. */
 import { coverageFactor } from '../../src/physics/student.ts';
-import {
-  propagate,
-  propagateMonteCarlo,
-  rectangular,
-  type MonteCarloPropagation,
-  type Propagation,
-  type UncertainInput,
-} from '../../src/physics/uncertainty.ts';
+import { propagateMonteCarlo, type MonteCarloPropagation } from '../../src/physics/monte-carlo.ts';
+import { rectangular, type UncertainInput } from '../../src/physics/uncertain-input.ts';
+import { propagate, type Propagation } from '../../src/physics/uncertainty.ts';
 import { input, type Evaluator, type Inputs } from './row.ts';
 
 const uncertain = (value: number, standardUncertainty: number, degreesOfFreedom = Infinity): UncertainInput => ({

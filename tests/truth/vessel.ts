@@ -1,17 +1,12 @@
 import { GAS_CONSTANT_DRY_AIR } from '../../src/physics/constants.ts';
 import { moistAir, type MoistAir } from '../../src/physics/moist-air.ts';
 import { liter, perCubicCentimeter } from '../../src/physics/units.ts';
-import {
-  CRITICAL_PRESSURE_RATIO,
-  openingMassFlow,
-  simulateRun,
-  wallHeatTransferCoefficient,
-  wallTimeConstantOf,
-  type RunEvent,
-  type RunInput,
-  type RunPoint,
-  type VesselShape,
-} from '../../src/physics/vessel.ts';
+import { CRITICAL_PRESSURE_RATIO, openingMassFlow } from '../../src/physics/opening.ts';
+import { simulateRun } from '../../src/physics/run.ts';
+import type { RunEvent } from '../../src/physics/run-events.ts';
+import type { RunInput } from '../../src/physics/run-input.ts';
+import type { RunPoint } from '../../src/physics/run-recorder.ts';
+import { wallHeatTransferCoefficient, wallTimeConstantOf, type VesselShape } from '../../src/physics/wall-heat.ts';
 import { input, temperatureInput, type Evaluator, type Inputs } from './row.ts';
 
 const ROOM = 294.15;
