@@ -1,21 +1,24 @@
-/** The reader's room on the reader's own device, and nowhere else. Opened from a disk or in private windows there may be no store: then nothing is kept. */
+/** What a reader has written, on the reader's own device and nowhere else. Opened from a disk or in private windows there may be no store: then nothing is kept. */
 
-const KEY = 'lapsebook.room';
+/** The key of the reader's room. */
+export const ROOM = 'lapsebook.room';
+/** The key of a kit's readings. */
+export const readingsOf = (kit: string): string => `lapsebook.readings.${kit}`;
 
-/** The settings last kept, as the text of an address; empty where there are none. */
-export function kept(): string {
+/** The text last kept under a key; empty where there is none. */
+export function kept(key: string): string {
   try {
-    return localStorage.getItem(KEY) ?? '';
+    return localStorage.getItem(key) ?? '';
   } catch {
     return '';
   }
 }
 
-/** Keeps the settings; empty text forgets them. */
-export function keep(text: string): void {
+/** Keeps a text; an empty one is forgotten. */
+export function keep(key: string, text: string): void {
   try {
-    if (text === '') localStorage.removeItem(KEY);
-    else localStorage.setItem(KEY, text);
+    if (text.trim() === '') localStorage.removeItem(key);
+    else localStorage.setItem(key, text);
   } catch {
     // The page works without a memory.
   }

@@ -1,7 +1,7 @@
 /** Every page with numbers: offers the reader's room, and fetches what computes for it once a room is set or looked for. The page is whole without it. */
 import { ROOM_TEXTS, scriptName } from '../texts/index.ts';
 import { fetchScript } from './fetch-script.ts';
-import { kept } from './kept.ts';
+import { kept, ROOM } from './kept.ts';
 import { languageOfPage } from './page-language.ts';
 
 const script = document.currentScript instanceof HTMLScriptElement ? document.currentScript.src : '';
@@ -23,7 +23,7 @@ function offer(control: HTMLElement): void {
     if (location.hash.includes('=')) void fetchRoom();
   };
   control.hidden = false;
-  if (kept() !== '') void fetchRoom();
+  if (kept(ROOM) !== '') void fetchRoom();
   fetchIfSet();
   addEventListener('hashchange', fetchIfSet);
   for (const sign of ['pointerenter', 'focusin', 'toggle']) control.addEventListener(sign, () => void fetchRoom(), { once: true });

@@ -9,8 +9,8 @@ import { compareWithModel, expectedReadings, type Choice, type Comparison } from
 import type { Conditions } from '../tables/conditions.ts';
 import { STYLES, type Style } from '../tables/display.ts';
 import { FIT_TEXTS, OWN_READING_TEXTS } from '../texts/index.ts';
-import { kept } from './kept.ts';
-import { keepReadings, keptReadings } from './readings-kept.ts';
+import { keep, kept, readingsOf, ROOM } from './kept.ts';
+import { saveAs, textOf } from './readings-file.ts';
 import { asFile, columnsOf, tableFormat, withRow } from './readings-text.ts';
 import { conditionsFor } from './room-conditions.ts';
 import { NOTHING_SET, readAddress, type RoomSettings } from './room-settings.ts';
@@ -29,6 +29,7 @@ function start(root: HTMLElement): void {
   const [particles, from, to] = [find<HTMLSelectElement>('particles'), find<HTMLInputElement>('from'), find<HTMLInputElement>('to')];
   const [status, problems, outcome, result] = [find('status'), find('problems'), find('outcome'), find('result')];
   const classes = [...document.querySelectorAll<HTMLElement>('[data-comparison]')];
+  // Not by readLive: its file would bring the run chart along.
   const live = JSON.parse(root.dataset['live']!) as Live;
   const kit = root.dataset['kit']!;
   const { language } = live;
@@ -38,10 +39,10 @@ function start(root: HTMLElement): void {
   let isCompared = false;
 
   root.hidden = false;
-  text.value = keptReadings(kit);
+  text.value = kept(readingsOf(kit));
   drawFields();
   text.addEventListener('input', () => {
-    keepReadings(kit, text.value);
+    keep(readingsOf(kit), text.value);
     drawFields();
   });
   file.addEventListener('change', load);
@@ -59,7 +60,7 @@ function start(root: HTMLElement): void {
 
   function setText(value: string): void {
     text.value = value;
-    keepReadings(kit, value);
+    keep(readingsOf(kit), value);
     drawFields();
   }
 
@@ -111,21 +112,11 @@ function start(root: HTMLElement): void {
       say(said.tooLarge(chosen.name));
       return;
     }
-    const reader = new FileReader();
-    let isSecond = false;
-    reader.onerror = () => say(said.unreadable(chosen.name));
-    reader.onload = () => {
-      const loaded = String(reader.result);
-      // Older spreadsheets write the degree sign as Windows does.
-      if (loaded.includes('\ufffd') && !isSecond) {
-        isSecond = true;
-        reader.readAsText(chosen, 'windows-1252');
-        return;
-      }
-      setText(loaded.replace(/^\ufeff/, ''));
+    const use = (loaded: string): void => {
+      setText(loaded);
       compare();
     };
-    reader.readAsText(chosen);
+    void textOf(chosen).then(use, () => say(said.unreadable(chosen.name)));
   }
 
   function compare(): void {
@@ -168,12 +159,9 @@ function start(root: HTMLElement): void {
       say(said.nothingToSave);
       return;
     }
-    const link = document.createElement('a');
-    link.href = URL.createObjectURL(new Blob([asFile(text.value, format)], { type: 'text/csv;charset=utf-8' }));
-    link.download = said.fileName(kit);
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
-    say(said.saved(link.download));
+    const name = said.fileName(kit);
+    saveAs(name, asFile(text.value, format));
+    say(said.saved(name));
   }
 
   function clear(): void {
@@ -210,7 +198,7 @@ function start(root: HTMLElement): void {
 
   /** Of the room in force: the address's, else the device's, else none. */
   function settings(): RoomSettings {
-    return readAddress(location.hash, style).settings ?? readAddress(kept(), style).settings ?? NOTHING_SET;
+    return readAddress(location.hash, style).settings ?? readAddress(kept(ROOM), style).settings ?? NOTHING_SET;
   }
 
   function conditions(): Conditions {

@@ -4,8 +4,8 @@ import { readLive, type Live } from '../sheets/html/live.ts';
 import { STYLES, type Style } from '../tables/display.ts';
 import type { Conditions } from '../tables/conditions.ts';
 import { ROOM_TEXTS, scriptName } from '../texts/index.ts';
-import { keep, kept } from './kept.ts';
-import { isNotThere, simulations } from './later.ts';
+import { keep, kept, ROOM } from './kept.ts';
+import { isNotThere, simulations } from './simulations.ts';
 import { printedCodes } from './printed-codes.ts';
 import { printInMargins } from './print-margins.ts';
 import type { Piece } from './piece.ts';
@@ -42,6 +42,7 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
   const own = STYLES[live.language];
   const said = ROOM_TEXTS[live.language];
   const more = scriptName('reader-more', live.language);
+  const fetchMore = (): Promise<boolean> => simulations(new URL(more, script || location.href).href);
   const control = roomControl(root, () => live.conditions, own, { onSettings: (wanted) => apply(wanted), onReset: () => apply({ ...NOTHING_SET, customary: settings.customary }, { all: true }) });
   const codes = printedCodes(document, live.language);
   const pieces = piecesOf((chosen) => {
@@ -50,7 +51,7 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
   });
 
   const { anchor, settings: fromAddress, problems } = readAddress(location.hash, own);
-  const wanted = fromAddress ?? readAddress(kept(), own).settings;
+  const wanted = fromAddress ?? readAddress(kept(ROOM), own).settings;
   if (wanted === undefined) control.show(settings, live.conditions, true);
   else apply(wanted, { all: true, isSilent: fromAddress !== undefined });
   if (problems.length > 0) {
@@ -78,7 +79,7 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
         } catch (error) {
           if (isNotThere(error)) {
             piece.isSlow = true;
-            if (!(await simulations(new URL(more, script || location.href).href))) return;
+            if (!(await fetchMore())) return;
           } else if (!(error instanceof RangeError)) throw error;
         }
       }
@@ -139,7 +140,7 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
     };
     for (const piece of unseen) if (await next()) draw(piece);
     const todo = [...slow];
-    if (todo.length > 0 && !(await simulations(new URL(more, script || location.href).href))) {
+    if (todo.length > 0 && !(await fetchMore())) {
       refused.add(said.notLoaded(more));
       todo.length = 0;
     }
@@ -152,12 +153,12 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
     const room = writeAddress('', settings);
     if (codes.areOf(room)) return;
     await new Promise((resolve) => setTimeout(resolve));
-    if (isWanted() && (await simulations(new URL(more, script || location.href).href)) && isWanted()) codes.draw(room);
+    if (isWanted() && (await fetchMore()) && isWanted()) codes.draw(room);
   }
 
   /** On the device, unless it came from somebody's address and nothing was changed; and in the address. */
   function remember(isSilent: boolean): void {
-    if (!isSilent) keep(writeSettings(settings));
+    if (!isSilent) keep(ROOM, writeSettings(settings));
     const { anchor: at } = readAddress(location.hash, own);
     const hash = writeAddress(at, settings);
     if (hash === location.hash || hash === '' && location.hash === '') return;

@@ -2,7 +2,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build, type BuildOptions, type Plugin } from 'esbuild';
-import { NOT_THERE } from '../browser/later.ts';
+import { NOT_THERE } from '../browser/simulations.ts';
 import type { Edition } from '../exports/index.ts';
 import type { Book } from '../sheets/index.ts';
 import { scriptName, type Language } from '../texts/index.ts';

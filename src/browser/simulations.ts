@@ -1,10 +1,9 @@
 /** Fetches the script of the simulations: only for a reader who has set a room, on a page that needs them. */
 import { fetchScript } from './fetch-script.ts';
 
-/** Thrown in place of an answer while the simulations are not there; not a RangeError, so that nothing takes it for one. */
-export const isNotThere = (error: unknown): boolean => error instanceof Error && error.message === NOT_THERE;
-/** What the stand-ins of the simulations say. */
+/** What the stand-ins of the simulations throw while these are not there: no RangeError, so that nothing takes it for an answer of the physics. */
 export const NOT_THERE = 'simulations are not loaded';
+export const isNotThere = (error: unknown): boolean => error instanceof Error && error.message === NOT_THERE;
 
 let fetched: Promise<boolean> | undefined;
 
