@@ -95,13 +95,18 @@ export const renderCurve = (curve: Curve, style: Style): string => {
   );
 };
 
-/** Marked points of curves, each with its word to the right and a little below, clear of a label at the curve's end, moved apart where they are close. */
-function pointsMarked({ marks = [] }: Curve, x: Scale, y: Scale, bounds: readonly [number, number]): string {
-  const points = marks.flatMap((mark) => (mark.y === undefined ? [] : [{ label: mark.label, at: [x(mark.x), y(mark.y)] as const }]));
-  const places = spread(points.map(({ at }) => at[1]), LINE, bounds);
+/** Marked points of curves, each with its word to the right, above where its curve comes from below on that side, else a little below, clear of a label at the curve's end; moved apart where they are close. */
+function pointsMarked({ marks = [], series }: Curve, x: Scale, y: Scale, bounds: readonly [number, number]): string {
+  const namedAbove = series.flatMap(({ named, points }) => (named === 'above' ? [y(points.at(-1)![1])] : []));
+  const points = marks.flatMap((mark) => {
+    if (mark.y === undefined) return [];
+    const down = y(mark.y);
+    return [{ label: mark.label, at: [x(mark.x), down] as const, rise: mark.above === true && namedAbove.every((end) => down - end > LINE) ? -4 : 8 }];
+  });
+  const places = spread(points.map(({ at, rise }) => at[1] + rise), LINE, bounds);
   return points
-    .map(({ label, at }, index) => `<circle class="mark-point" cx="${round(at[0])}" cy="${round(at[1])}" r="4" fill="none" stroke="currentColor" stroke-width="1.5"/>` +
-      textAt(at[0] + 10, (places[index] ?? at[1]) + 8, label, { size: MARK, className: 'halo' }))
+    .map(({ label, at, rise }, index) => `<circle class="mark-point" cx="${round(at[0])}" cy="${round(at[1])}" r="4" fill="none" stroke="currentColor" stroke-width="1.5"/>` +
+      textAt(at[0] + 10 + Math.min(rise, 0), places[index] ?? at[1] + rise, label, { size: MARK, className: 'halo' }))
     .join('');
 }
 
@@ -120,7 +125,7 @@ function beyondPlot(labels: readonly Labelled[], x: Scale, y: Scale, right: numb
     .join('');
 }
 
-/** Labels at the last points of curves that run up and to the left: those on the left hang below, the others stand above; none leaves the frame. */
+/** Labels at the last points of curves that run up and to the left: those on the left hang below, the others stand above, one `over` its end with its own end there; none leaves the frame. */
 function atLastPoints(labels: readonly Labelled[], x: Scale, y: Scale): string {
   return labels
     .flatMap(({ series, lines }) => {
@@ -128,9 +133,10 @@ function atLastPoints(labels: readonly Labelled[], x: Scale, y: Scale): string {
       const end = series.points.at(-1);
       if (named === undefined || end === undefined) return [];
       const [across, down] = [x(end[0]), y(end[1])];
-      const from = named === 'left' ? across - 7 : Math.min(across + { right: 9, above: -4 }[named], WIDTH - 2 - widest([{ series, lines }]));
-      const first = named === 'left' ? down + 13 : down - (named === 'right' && from > across ? 3 : 9) - (lines.length - 1) * LINE;
-      return lines.map((line, row) => textAt(from, first + row * LINE, line, { anchor: named === 'left' ? 'end' : 'start', className: `halo ${inkOf(series)}` }));
+      const ends = named === 'left' || named === 'over';
+      const from = ends ? across + (named === 'left' ? -7 : 2) : Math.min(across + { right: 9, above: -4 }[named], WIDTH - 2 - widest([{ series, lines }]));
+      const first = named === 'left' ? down + 13 : down - (named === 'right' && from > across ? 3 : named === 'over' ? 6 : 9) - (lines.length - 1) * LINE;
+      return lines.map((line, row) => textAt(from, first + row * LINE, line, { anchor: ends ? 'end' : 'start', className: `halo ${inkOf(series)}` }));
     })
     .join('');
 }

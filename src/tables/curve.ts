@@ -17,7 +17,7 @@ export interface Series {
   readonly stroke: 'solid' | 'dashed' | 'dotted' | 'beads';
   readonly accent?: boolean;
   /** Where its label stands at its last point; at its right end, beyond the plot, where absent. */
-  readonly named?: 'left' | 'right' | 'above';
+  readonly named?: 'left' | 'right' | 'above' | 'over';
 }
 
 export interface Curve {
@@ -28,5 +28,5 @@ export interface Curve {
   readonly y: Axis;
   readonly series: readonly Series[];
   /** Marked positions, with a word: cloud base, onset. A point of a curve where y is given, else all along the y axis. */
-  readonly marks?: readonly { readonly x: number; readonly y?: number; readonly label: string }[];
+  readonly marks?: readonly { readonly x: number; readonly y?: number; readonly label: string; /** Of a point: its word stands above it, not below. */ readonly above?: boolean }[];
 }

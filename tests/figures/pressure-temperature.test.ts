@@ -86,12 +86,21 @@ describe('what the chart shows', () => {
   });
 });
 
+/** Air pressed in, and let go to the pressure of the room. */
+const pressedIn = (plannedDrop: number): Conditions => ({
+  ...certain,
+  plannedDrop,
+  apparatus: { ...certain.apparatus, vessel: { ...certain.apparatus.vessel, highestGauge: 120_000 }, source: { kind: 'pressurise', highestGauge: 60_000, releaseTime: 0.5 } },
+});
+
 const cases: readonly (readonly [string, TableRequest, Conditions])[] = [
   ['the room’s air', { at: {} }, certain],
   ['the vessel’s air', { at: { air: 'vessel' } }, certain],
   ['a small drop', { at: {} }, withDrop(5000)],
   ['a deep one, and a parcel that rises little', { at: {}, list: [0, 500, 1000] }, withDrop(35_000)],
   ['dry air at 1600 m', { at: { humidity: 0.3, elevation: 1600 } }, certain],
+  ['air let go', { at: {} }, pressedIn(20_000)],
+  ['air let go by more', { at: {} }, pressedIn(40_000)],
 ];
 
 describe.each(cases)('drawn for %s', (_, request, conditions) => {

@@ -55,9 +55,11 @@ export const risingParcelTable: TableKind = {
     const parcel = pointsOf(rows, { index: 2, fromSi: across.fromSi }, { index: 1, fromSi: down.fromSi });
     const vessel = drops.flatMap((drop) => pointsAt(() => cloudy(state, drop)));
     const within = (point: Point, way: readonly Point[]): boolean => way.some(([, p]) => p <= point[1]);
-    const marked = (label: string, points: readonly Point[], way: readonly Point[]) =>
-      points.filter((point) => within(point, way)).map(([x, y]) => ({ x, y, label }));
+    const marked = (label: string, points: readonly Point[], way: readonly Point[], above = false) =>
+      points.filter((point) => within(point, way)).map(([x, y]) => ({ x, y, label, above }));
     const risesFrom = at.air ?? 'room';
+    const [from = NaN, to = NaN, parcelFrom = NaN] = [vessel[0], vessel.at(-1), parcel[0]].map((point) => point?.[1]);
+    const passesOver = parcelFrom < (from + to) / 2; // the vessel’s air is let go, and ends where the parcel begins
     return withPoints({
       id: `${id}-curve`,
       title: said.title,
@@ -66,12 +68,12 @@ export const risingParcelTable: TableKind = {
       y: { label: said.y, unit: down.symbol, falls: true },
       series: [
         { label: said.clear, points: drops.flatMap((drop) => pointsAt(() => clear(state, drop))), stroke: 'dashed', named: 'left' },
-        { label: said.cloudy, points: vessel, stroke: 'solid', accent: true, named: 'right' },
+        { label: said.cloudy, points: vessel, stroke: 'solid', accent: true, named: passesOver ? 'over' : 'right' },
         { label: said[risesFrom], points: parcel, stroke: 'beads', named: 'above' },
       ],
       marks: [
         ...marked(MARKS[language].saturated, pointsAt(() => onset(state)), vessel),
-        ...marked(MARKS[language].cloudBase, pointsAt(() => cloudOnset(risingAir(state, at.air))), parcel),
+        ...marked(MARKS[language].cloudBase, pointsAt(() => cloudOnset(risingAir(state, at.air))), parcel, passesOver),
       ],
     });
   },
