@@ -50,12 +50,15 @@ export const ticks = ([low, high]: readonly [number, number], count: number): nu
   return Array.from({ length: last - first + 1 }, (_, index) => Number(((first + index) * step).toPrecision(12)));
 };
 
-/** The range widened to whole ticks, so that no curve touches the frame unlabelled. */
+/** Of a step: what a curve may reach past the last tick, less than its own line is wide. */
+const PAST_TICK = 0.02;
+
+/** The range widened to whole ticks, so that no curve leaves the frame unlabelled; a trace of overshoot asks for no further tick. */
 export const wholeTicks = ([low, high]: readonly [number, number], count: number): readonly [number, number] => {
   if (high <= low) return [low - 1, high + 1];
   const step = tickStep(high - low, count);
   const clean = (value: number): number => Number((value * step).toPrecision(12));
-  return [clean(Math.floor(low / step + 1e-9)), clean(Math.ceil(high / step - 1e-9))];
+  return [clean(Math.floor(low / step + PAST_TICK)), clean(Math.ceil(high / step - PAST_TICK))];
 };
 
 /** A number as printed at a tick: a true minus, a space in thousands from 10 000, the decimal sign of the page's language. */

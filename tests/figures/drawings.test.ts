@@ -155,6 +155,15 @@ describe('run chart', () => {
     expect(wide.length).toBeLessThan(9000);
   });
 
+  test('has a further tick for a gauge above the room, but not for a trace of it', () => {
+    const words = (above: number): string[][] => {
+      const gauge = run.series.gauge.map((value, index) => (index === 900 ? above : value));
+      return drawings(renderRunChart({ ...run, series: { ...run.series, gauge } })).map((svg) => labels(svg).map(({ text }) => text));
+    };
+    expect(words(0.05)).toEqual(words(0));
+    for (const [index, texts] of words(4).entries()) expect(texts).not.toEqual(words(0)[index]);
+  });
+
   test('refuses series of unequal length', () => {
     expect(() => renderRunChart({ ...run, series: { ...run.series, gauge: [0] } })).toThrow(RangeError);
   });
