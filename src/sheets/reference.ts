@@ -25,7 +25,7 @@ export function fullReference(source: Source, language: Language): Raw {
   const people = source.author ?? source.editor;
   const parts: Raw[] = [
     people === undefined ? NOTHING : html`${listPeople(people.map(fullName), CITATION_TEXTS[language].and)} (${year(source, language)}). `,
-    source['container-title'] === undefined ? html`<cite>${source.title}</cite>` : html`${source.title}. <cite>${source['container-title']}</cite>`,
+    source['container-title'] === undefined ? html`<cite>${source.title}</cite>` : html`${source.title}${/[.?!]$/.test(source.title) ? '' : '.'} <cite>${source['container-title']}</cite>`,
     source.volume === undefined ? NOTHING : html` ${source.volume}`,
     source.issue === undefined ? NOTHING : html` (${source.issue})`,
     source.page === undefined ? NOTHING : html`, ${source.page.replace('-', '–')}`,

@@ -28,6 +28,9 @@ describe('a full reference', () => {
       'D. M. Murphy and T. Koop (2005). Title. <cite>Quarterly Journal</cite> 131 (608), 1539–1565. <a href="https://doi.org/10.1256/qj.04.94" rel="external">doi:10.1256/qj.04.94</a>',
     );
   });
+  it('of a paper whose title ends in a mark of its own', () => {
+    expect(fullReference(source({ title: 'Learning or show?', author: [person('A', 'B.')], issued, 'container-title': 'Journal' }), 'en').html).toBe('B. A (2005). Learning or show? <cite>Journal</cite>.');
+  });
   it('of a book, and of three authors', () => {
     const book = source({ type: 'book', author: [person('A', 'B.'), person('C', 'D.'), person('E', 'F.')], issued, publisher: 'Press' });
     expect(fullReference(book, 'en').html).toBe('B. A, D. C and F. E (2005). <cite>Title</cite>. Press.');
