@@ -201,11 +201,11 @@ export const methods = {
     'own number and sizes of particles, without the walls’ help. Number and κ are estimates: the figures are good to about a tenth.',
   droplets:
     'Particles of all sizes take up vapor while the kit’s pump brings the vessel to the drop; the walls give off neither heat nor vapor. Optical depth τ ' +
-    'is that of the water w across the vessel L, in drops of the effective radius r_e. Whether it is seen is asked of the kit’s own light and backing, at ' +
+    'is that of the water w across the vessel L, in drops of their effective radius. Whether it is seen is asked of the kit’s own light and backing, at ' +
     'a contrast of 5 %. Rings are given for drops above 2 µm. Sizes and number of real particles are estimates: the figures are good to about a tenth.',
   'particle-lifetime':
     'Particles of all sizes, with the water they hold in the moist vessel, meet and join, fall to the floor and reach the walls; air moves only by small ' +
-    'differences of temperature. If clouds are made meanwhile (cloudEvery), each lasts half a minute on all particles, and drops that reach the floor keep theirs. ' +
+    'differences of temperature. If clouds are made meanwhile, each lasts half a minute on all particles, and drops that reach the floor keep theirs. ' +
     'The last column makes the cloud of the droplets table with what is left. The rates are known within about a fifth.',
   'rising-parcel':
     'The parcel has the pressure of its surroundings, mixes with nothing and gives off no heat. Below the cloud base its vapor stays ' +
@@ -659,8 +659,10 @@ export const readings = {
   example: 'Example of a table of readings',
   everyFive: 'Read every five seconds. One calls the time, one reads the gauge, one the thermometer, one writes. Or film both and read them off the film.',
   begin: 'Begin ten seconds before pumping, with everything at rest. Pump evenly and briskly to the planned reading, close the valve, and touch nothing for two minutes and a half. Stop before air is let in.',
+  beginPressed: 'Press air in to the planned reading, and wait until the thermometer shows the temperature of the room again. Begin ten seconds before you let go. Let go at once and fully, close the release when the gauge shows zero, and touch nothing for two minutes and a half.',
   estimate: 'Estimate between the marks. Readings below the room’s pressure have a minus sign.',
   note: 'Note as well: temperature and pressure of the room, how long the vessel stood closed, when pumping began and ended, and whether a cloud was seen and at which reading.',
+  notePressed: 'Note as well: temperature and pressure of the room, how long the vessel stood closed, when the air was let go, and whether a cloud was seen.',
   uncertainties: (gauge: string, thermometer: string) => `If you know how well you read, add columns such as ${gauge} and ${thermometer}: standard uncertainties.`,
   whatToExpect: 'What to expect',
   cleanRun: 'The clean run of this kit’s own apparatus, by the model.',

@@ -205,11 +205,11 @@ export const methods: typeof en.methods = {
     'partículas del propio kit, sin ayuda de las paredes. El número y κ son estimaciones: las cifras valen con un error de cerca de una décima parte.',
   droplets:
     'Partículas de todos los tamaños toman vapor mientras la bomba del kit lleva el recipiente hasta la caída; las paredes no ceden ni calor ni vapor. El espesor óptico τ ' +
-    'es el del agua w a través del recipiente L, en gotas de radio efectivo r_e. Que se vea o no depende de la luz y del fondo del propio kit, con ' +
+    'es el del agua w a través del recipiente L, en gotas de su radio efectivo. Que se vea o no depende de la luz y del fondo del propio kit, con ' +
     'un contraste del 5 %. Los anillos se dan para gotas de más de 2 µm. Los tamaños y el número de las partículas reales son estimaciones: las cifras valen con un error de cerca de una décima parte.',
   'particle-lifetime':
     'Partículas de todos los tamaños, con el agua que retienen en el recipiente húmedo, chocan y se unen, caen al fondo y llegan a las paredes; el aire se mueve solo por pequeñas ' +
-    'diferencias de temperatura. Si entretanto se hacen nubes (cloudEvery), cada una dura medio minuto sobre todas las partículas, y las gotas que llegan al fondo se quedan con las suyas. ' +
+    'diferencias de temperatura. Si entretanto se hacen nubes, cada una dura medio minuto sobre todas las partículas, y las gotas que llegan al fondo se quedan con las suyas. ' +
     'La última columna hace la nube de la tabla de gotitas con lo que queda. Las velocidades de pérdida se conocen con un error de un quinto.',
   'rising-parcel':
     'La parcela tiene la presión de su entorno, no se mezcla con nada y no cede calor. Bajo la base de la nube su vapor sigue siendo ' +
@@ -635,8 +635,10 @@ export const readings: typeof en.readings = {
   example: 'Ejemplo de una tabla de lecturas',
   everyFive: 'Lea cada cinco segundos. Una persona canta el tiempo, otra lee el manómetro, otra el termómetro, otra escribe. O grabe ambos en vídeo y léalos después.',
   begin: 'Empiece diez segundos antes de bombear, con todo en reposo. Bombee con ritmo constante y rápido hasta la lectura prevista, cierre la válvula y no toque nada durante dos minutos y medio. Termine antes de dejar entrar aire.',
+  beginPressed: 'Meta aire hasta la lectura prevista y espere a que el termómetro vuelva a marcar la temperatura del aula. Empiece diez segundos antes de soltar. Suelte de golpe y del todo, cierre la salida cuando el manómetro marque cero y no toque nada durante dos minutos y medio.',
   estimate: 'Estime entre las divisiones. Las lecturas por debajo de la presión del aula llevan signo menos.',
   note: 'Anote además: temperatura y presión del aula, cuánto tiempo estuvo cerrado el recipiente, cuándo empezó y acabó el bombeo, y si se vio una nube y con qué lectura.',
+  notePressed: 'Anote además: temperatura y presión del aula, cuánto tiempo estuvo cerrado el recipiente, cuándo se soltó el aire, y si se vio una nube.',
   uncertainties: (gauge, thermometer) => `Si sabe con qué precisión lee, añada columnas como ${gauge} y ${thermometer}: incertidumbres típicas.`,
   whatToExpect: 'Qué esperar',
   cleanRun: 'La prueba sin partículas de los aparatos del propio kit, según el modelo.',
