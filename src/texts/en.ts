@@ -308,7 +308,7 @@ export const setup = {
   handPump: (volume: string) => `hand pump, ${volume} a stroke`,
   pump: (volume: string) => `pump, ${volume} a minute`,
   squeezed: (volume: string) => `squeezed by ${volume}`,
-  pumpedUp: (pressure: string) => `pumped up to ${pressure}, then released`,
+  pumpedUp: (pressure: string) => `pump, up to ${pressure}; then the air is let go`,
 };
 
 /** Printed codes. */

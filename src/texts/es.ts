@@ -307,7 +307,7 @@ export const setup: typeof en.setup = {
   handPump: (volume) => `bomba de mano, ${volume} por embolada`,
   pump: (volume) => `bomba, ${volume} por minuto`,
   squeezed: (volume) => `se aprieta ${volume}`,
-  pumpedUp: (pressure) => `se infla hasta ${pressure} y se suelta`,
+  pumpedUp: (pressure) => `bomba, hasta ${pressure}; luego se suelta el aire`,
 };
 
 export const code: typeof en.code = { of: (address) => `Código de la dirección ${address}` };
