@@ -69,7 +69,10 @@ function eventsOfStep(state: State, step: PlannedStep, pressure: number): { even
   }
   if (action === 'particles') {
     const number = (state.particles.find(({ id }) => id === step.particles) ?? state.particles[0])?.number ?? 0;
-    return { events: [{ kind: 'particles', number }, rest(0)], pressure };
+    // Low pressure draws them in with air of the room, until the gauge is back at zero.
+    const opening = pressure < state.roomPressure ? Math.min(duration, VENT_DURATION) : 0;
+    if (opening === 0) return { events: [{ kind: 'particles', number }, rest(0)], pressure };
+    return { events: [{ kind: 'vent', duration: opening }, { kind: 'particles', number }, { kind: 'hold', duration: duration - opening }], pressure: state.roomPressure };
   }
   return { events: [action === 'hold' ? { kind: 'hold', duration } : rest(0)], pressure };
 }

@@ -1,7 +1,7 @@
 /** A bottle that is pumped up and let go: where it starts, what its lesson does, where it ends. */
 import { describe, expect, it } from 'vitest';
 import { lessonRun, stateOf, verdictOn, type Conditions, type PlannedStep } from '../../src/tables/index.ts';
-import { withSource } from './conditions.ts';
+import { conditions, withSource } from './conditions.ts';
 
 const ofPump = withSource({ kind: 'pressurise', highestGauge: 60_000, releaseTime: 0.5 });
 const { vessel, gauge } = ofPump.apparatus;
@@ -58,5 +58,22 @@ describe('a bottle that is let go', () => {
       expect(coldest(390, 420)).toBeGreaterThan(WARM * (1 / 1.2) ** (2 / 7));
       expect(series.at(-1)!.pressure).toBeCloseTo(ROOM, 0);
     });
+  });
+});
+
+describe('a vessel under low pressure', () => {
+  const pumped = conditions;
+  const steps: PlannedStep[] = [
+    { at: 60, duration: 30, action: 'pump', drop: 3000 },
+    { at: 90, duration: 30, action: 'particles' },
+    { at: 120, duration: 60, action: 'wait' },
+  ];
+
+  // Equal pressures end the flow: an opened vessel ends at that of the room, and once closed again moves by what its air still gives off or takes up.
+  it('draws particles in with air of the room until both press alike', () => {
+    const { series } = lessonRun(pumped, steps);
+    const before = series.findLast(({ time }) => time < 90)!;
+    expect(before.pressure).toBeLessThan(ROOM - 1500);
+    for (const { time, pressure } of series) if (time >= 96) expect(Math.abs(pressure - ROOM)).toBeLessThan(600);
   });
 });
