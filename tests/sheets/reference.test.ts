@@ -15,6 +15,7 @@ describe('a short citation', () => {
     [{ author: [{ literal: 'World Meteorological Organization' }], issued }, 'World Meteorological Organization 2005'],
     [{ editor: [person('Lide')], issued }, 'Lide 2005'],
     [{ number: 'ISO 2533', issued: { 'date-parts': [[1975]] } }, 'ISO 2533 1975'],
+    [{ number: 'ISO 2533:1975', issued: { 'date-parts': [[1975]] } }, 'ISO 2533:1975'],
     [{ author: [person('Espy')] }, 'Espy no date'],
   ])('%j', (fields, expected) => expect(shortCitation(source(fields), 'en')).toBe(expected));
 });
@@ -34,6 +35,10 @@ describe('a full reference', () => {
   it('of a book, and of three authors', () => {
     const book = source({ type: 'book', author: [person('A', 'B.'), person('C', 'D.'), person('E', 'F.')], issued, publisher: 'Press' });
     expect(fullReference(book, 'en').html).toBe('B. A, D. C and F. E (2005). <cite>Title</cite>. Press.');
+  });
+  it('of a title that asks, with hyphenated given names (Chicago Manual of Style, 17th ed., 14.96 and 10.12; from memory)', () => {
+    const asks = source({ title: 'Learning tools or entertainment?', author: [person('Séré', 'Marie-Geneviève'), person('Cheng', 'Yung-Sung')], issued, 'container-title': 'Journal' });
+    expect(fullReference(asks, 'en').html).toBe('M.-G. Séré and Y.-S. Cheng (2005). Learning tools or entertainment? <cite>Journal</cite>.');
   });
   it('of a standard without authors', () => {
     const standard = source({ type: 'standard', title: 'Standard Atmosphere', number: 'ISO 2533', issued: { 'date-parts': [[1975]] }, URL: 'https://www.iso.org/standard/7472.html' });
