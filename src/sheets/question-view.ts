@@ -52,7 +52,7 @@ function answerOf(item: Item, options: readonly OptionView[], setting: Setting):
   const said = KEY_TEXTS[setting.style.language];
   switch (item.kind) {
     case 'numeric':
-      return html`<p><strong>${renderValue(item.answer.question, setting)}</strong>${tolerance(item.answer, item.isComputed, setting.style)}${item.accepts.length === 0 ? NOTHING : html` ${said.alsoRight(item.accepts.join(', '))}`}</p><p class="rule">${said.rule}</p>`;
+      return html`<p><strong>${renderValue(item.answer.question, setting)}</strong>${tolerance(item.answer, item.isComputed, setting.style)}${item.accepts.length === 0 ? NOTHING : html` ${said.alsoRight(item.accepts.join(', '))}`}</p><p class="rule">${item.isComputed ? said.rule : said.authorsRule}</p>`;
     case 'choice': {
       const rows = options.map(({ letter, right, why }) => html`<li><strong>${letter}</strong> ${right ? said.right : said.wrong}: ${why}</li>`);
       return html`<ul class="reasons">${rows}</ul>`;

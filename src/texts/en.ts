@@ -381,6 +381,7 @@ export const answers = { within: (width: string) => `, right within ±${width}` 
 /** The answer key. */
 export const key = {
   rule: 'Right within twice the standard uncertainty: what room, gauge and rounding leave open, and half a percent (of a temperature, 0.2 K) for the constants a student may use.',
+  authorsRule: 'How far from the number still counts as right is the choice of whoever wrote the question.',
   alsoRight: (answers: string) => `Also right: ${answers}.`,
   right: 'right',
   wrong: 'wrong',

@@ -372,6 +372,7 @@ export const answers: typeof en.answers = { within: (width) => `, correcto dentr
 
 export const key: typeof en.key = {
   rule: 'Correcto dentro de dos incertidumbres típicas: lo que dejan abierto el aula, el manómetro y el redondeo, y medio por ciento (en una temperatura, 0,2 K) por las constantes que use cada estudiante.',
+  authorsRule: 'Hasta dónde vale una respuesta lo ha fijado quien escribió la pregunta.',
   alsoRight: (answers) => `También es correcto: ${answers}.`,
   right: 'correcta',
   wrong: 'incorrecta',

@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import type { Content, Kit, QuestionMeta } from '../../src/authoring/index.ts';
 import { checkQuestions, hashOf, itemOf, shuffled, toleranceIn, type Answer } from '../../src/questions/index.ts';
 import { computeValue, printValue, STYLES } from '../../src/tables/index.ts';
+import { questionView } from '../../src/sheets/question-view.ts';
+import { raw } from '../../src/sheets/html/text.ts';
 import { KEY_TEXTS } from '../../src/texts/index.ts';
 import { certain, conditions } from '../tables/conditions.ts';
 
@@ -51,6 +53,14 @@ describe('the tolerance', () => {
   it('is told in words', () => {
     expect(KEY_TEXTS.en.rule).toContain('twice the standard uncertainty');
     expect(KEY_TEXTS.es.rule).toContain('dos incertidumbres típicas');
+  });
+  it('is said to be computed only where it is', () => {
+    const keyTo = (meta: QuestionMeta): string =>
+      questionView('one', 1, meta, { conditions, computedFor: 'Computed for a test', style: STYLES.en }, { stem: raw(''), solution: raw('') }).answer;
+    const authors = { ...numeric('coolingClear'), tolerance: { value: 0.7 } } as unknown as QuestionMeta;
+    expect(keyTo(numeric('coolingClear'))).toContain(KEY_TEXTS.en.rule);
+    expect(keyTo(authors)).toContain(KEY_TEXTS.en.authorsRule);
+    expect(keyTo(authors)).not.toContain(KEY_TEXTS.en.rule);
   });
   it('of a temperature is twice the uncertainty with 0.2 K, added in squares', () => {
     const { uncertainty } = computeValue(conditions, 'temperatureClear', { drop: 20_000 });
