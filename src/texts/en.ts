@@ -32,7 +32,7 @@ export const labels = {
   pressureDrop: 'pressure drop',
   gaugeAtDrop: 'gauge',
   absolutePressure: 'absolute pressure',
-  pressureRatio: 'pressure over starting pressure',
+  pressureRatio: 'pressure divided by starting pressure',
   temperatureClear: 'air, no droplets',
   coolingClear: 'cooling, no droplets',
   saturationRatioClear: 'saturation ratio, no droplets',
@@ -55,7 +55,7 @@ export const labels = {
   strokesToDrop: 'strokes of the pump',
   pumpingTime: 'time of pumping',
   wallTimeConstant: 'time constant of the walls',
-  gasFallAtDrop: 'fall of the air as pumping ends',
+  gasFallAtDrop: 'cooling of the air as pumping ends',
   thermometerFallAtDrop: 'fall of the thermometer as pumping ends',
   thermometerLargestFall: 'largest fall of the thermometer',
   particleNumber: 'particles',
@@ -142,12 +142,12 @@ export const curves = {
   },
   strokes: {
     title: 'The air and the thermometer in it',
-    description: 'Temperature of the air in the vessel and reading of the thermometer against the time of pumping: the air falls at once, the thermometer hardly in the same time.',
+    description: 'Temperature of the air in the vessel and reading of the thermometer against the time of pumping: the air cools at once, and the reading hardly moves in that time.',
     x: 'time of pumping', y: 'temperature', air: 'air', thermometer: 'thermometer',
   },
   elevations: {
     title: 'Gauge for the same cooling',
-    description: 'Gauge reading that cools the air equally far, against the elevation of the school: the higher the school, the smaller the reading.',
+    description: 'Gauge reading at which the air has cooled equally far, against the elevation of the school: the higher the school, the smaller the reading.',
     x: 'elevation of the school', y: 'gauge', same: 'same cooling',
   },
   startingHumidity: {
@@ -285,9 +285,9 @@ export const setup = {
   classLooks: 'the class looks from here',
   shapes: { cylinder: 'cylinder', sphere: 'sphere' },
   thermometers: {
-    stem: 'a stem thermometer (2) through the stopper',
-    thermocouple: 'a thermocouple (2) on a thin wire through the stopper',
-    digital: 'the probe of a digital thermometer (2) through the stopper',
+    stem: 'a stem thermometer (2) through the top',
+    thermocouple: 'a thermocouple (2) on a thin wire through the top',
+    digital: 'the probe of a digital thermometer (2) through the top',
   },
   gauges: { dial: 'A dial gauge (3)', digital: 'A digital gauge (3)' },
   sources: {
@@ -460,7 +460,7 @@ export const verdict = {
   stayWithin: (deepest: string) => `Stay within the rating: plan no more than ${deepest}, or take a vessel rated for more. Never test a rating by trying.`,
   otherGauge: 'Take a gauge whose range holds the whole run, or plan less.',
   planLess: (deepest: string) => `Plan ${deepest} or less, or take a pump that comes further.`,
-  warmRoom: 'Warm the room: at this temperature even moist air holds too little vapor.',
+  warmRoom: 'Warm the room: at this temperature even moist air contains too little vapor.',
   moisten: (humidity: string) => `Moisten the air: a little water in the closed vessel for some minutes. From ${humidity} humidity on, cloud begins at half of the planned drop.`,
   pumpMore: (drop: string) => `Plan ${drop} or more.`,
   pumpMoreOrMoisten: (drop: string, humidity: string) => `Plan ${drop} or more, or moisten the air in the vessel to ${humidity}.`,
@@ -535,7 +535,7 @@ export const roomControl = {
   more: (field: string) => `${field}: more`,
   shape: 'Its shape',
   shapes: { cylinder: 'cylinder', sphere: 'sphere' },
-  units: 'Units first',
+  units: 'Units shown first',
   back: 'Back to the page’s own room',
   about:
     'Elevation and station pressure say the same thing: the one you set last counts. What you set stays on this device and in this page’s address, so that a copied address carries it. A rating is your vessel’s own, as its maker states it.',
@@ -563,8 +563,8 @@ export const fit = {
   accountFor: (percent: string) => `Heat from the walls and the lag of the thermometer account for ${percent} % of what the thermometer did (of its squared deviations from their mean).`,
   found: (values: string) => `Found, each with its standard error: ${values}.`,
   scatter: (left: string) => `Readings scatter about the model by ${left}, one standard deviation.`,
-  readingBrings: (resolution: string, brings: string) => `Reading to ${resolution} brings ${brings} by itself, so the model leaves over hardly more than reading does.`,
-  somethingElse: (resolution: string, brings: string) => `Reading to ${resolution} brings ${brings} by itself: something else adds to it. Look for a course in what is left over.`,
+  readingBrings: (resolution: string, brings: string) => `Reading to ${resolution} alone makes a scatter of ${brings}, so hardly anything else is left unexplained.`,
+  somethingElse: (resolution: string, brings: string) => `Reading to ${resolution} alone makes a scatter of ${brings}: something else adds to it. Look for a trend in what is left over.`,
   noClosed: 'The gauge shows no time when pump and valve were left alone, so there is nothing to find a leak from.',
   closed: (from: string, to: string) => `Pump and valve count as left alone from ${from} to ${to} s.`,
   closedAsGauge: (from: string, to: string) => `Pump and valve count as left alone from ${from} to ${to} s, as the gauge shows.`,
@@ -793,7 +793,7 @@ export const shelf = {
 
 /** What is to be known of an edition since it was published. None of its words is a signal word: those are for hazards. */
 export const notices = {
-  ofThisEdition: 'What is to be known of this edition since it was published',
+  ofThisEdition: 'What has become known of this edition since it was published',
   kinds: { withdrawn: 'Withdrawn', correction: 'Corrected' },
   doNotUse: 'Do not use this edition any more.',
   useInstead: (version: string) => `Use edition ${version} instead.`,
