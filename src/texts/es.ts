@@ -42,7 +42,7 @@ export const labels: typeof en.labels = {
   pressureDrop: 'caída de presión',
   gaugeAtDrop: 'manómetro',
   absolutePressure: 'presión absoluta',
-  pressureRatio: 'presión entre presión inicial',
+  pressureRatio: 'presión dividida por la presión inicial',
   temperatureClear: 'aire, sin gotitas',
   coolingClear: 'enfriamiento, sin gotitas',
   saturationRatioClear: 'razón de saturación, sin gotitas',
@@ -61,11 +61,11 @@ export const labels: typeof en.labels = {
   onsetCooling: 'enfriamiento hasta que puede empezar la nube',
   noParticleLimitDrop: 'caída con la que se forma nube sin partículas',
   noParticleLimitSaturation: 'razón de saturación con la que se forma nube sin partículas',
-  cloudBaseHeight: 'base de la nube de una parcela con el mismo inicio',
+  cloudBaseHeight: 'base de la nube de una parcela con el mismo aire de partida',
   strokesToDrop: 'emboladas de la bomba',
   pumpingTime: 'tiempo de bombeo',
   wallTimeConstant: 'constante de tiempo de las paredes',
-  gasFallAtDrop: 'descenso del aire al acabar el bombeo',
+  gasFallAtDrop: 'enfriamiento del aire al acabar el bombeo',
   thermometerFallAtDrop: 'descenso del termómetro al acabar el bombeo',
   thermometerLargestFall: 'mayor descenso del termómetro',
   particleNumber: 'partículas',
@@ -96,7 +96,7 @@ export const labels: typeof en.labels = {
   ionLimit: 'gotas sobre iones desde',
   homogeneousLimit: 'gotas sobre nada desde',
   withoutParticles: 'sin partículas',
-  waitingTime: 'tras',
+  waitingTime: 'al cabo de',
   particlesLeft: 'quedan',
   lostToSettling: 'caídas al fondo',
   lostToCoagulation: 'unidas a otras',
@@ -134,7 +134,7 @@ export const kindTitles: typeof en.kindTitles = {
   droplets: 'Pocas partículas o muchas',
   'particle-lifetime': 'Cuánto duran las partículas',
   'rising-parcel': 'El mismo aire, al ascender',
-  'no-particle-limit': 'Hasta dónde sigue claro el aire limpio',
+  'no-particle-limit': 'Hasta dónde sigue sin nube el aire limpio',
   'gauge-readings': 'Leer el manómetro',
   'wall-forces': 'Lo que el recipiente ha de soportar',
 };
@@ -146,13 +146,13 @@ export const curves: typeof en.curves = {
     x: 'caída de presión', y: 'temperatura del aire', clear: 'sin gotitas', cloudy: 'con gotitas',
   },
   strokes: {
-    title: 'El aire y el termómetro que está en él',
-    description: 'Temperatura del aire del recipiente y lectura del termómetro frente al tiempo de bombeo: el aire baja enseguida; el termómetro, apenas en ese tiempo.',
+    title: 'El aire y el termómetro dentro de él',
+    description: 'Temperatura del aire del recipiente y lectura del termómetro frente al tiempo de bombeo: el aire se enfría enseguida; la lectura apenas cambia en ese tiempo.',
     x: 'tiempo de bombeo', y: 'temperatura', air: 'aire', thermometer: 'termómetro',
   },
   elevations: {
     title: 'Manómetro para el mismo enfriamiento',
-    description: 'Lectura del manómetro que enfría el aire otro tanto, frente a la altitud del centro: cuanto más alto el centro, menor la lectura.',
+    description: 'Lectura del manómetro con la que el aire se ha enfriado lo mismo, frente a la altitud del centro: cuanto más alto el centro, menor la lectura.',
     x: 'altitud del centro', y: 'manómetro', same: 'mismo enfriamiento',
   },
   startingHumidity: {
@@ -179,7 +179,7 @@ export const curves: typeof en.curves = {
     x: 'temperatura', y: 'presión absoluta', clear: 'recipiente, sin gotitas', cloudy: 'recipiente, con gotitas', room: 'el aire del aula, al ascender', vessel: 'el aire del recipiente, al ascender',
   },
   noParticleLimit: {
-    title: 'Saturación del aire claro y lo que la limita',
+    title: 'Saturación del aire sin nube y lo que la limita',
     description:
       'Razón de saturación del aire sin gotitas frente a la caída de presión. Con 1 se forman gotas sobre partículas. Sin partículas sigue subiendo, hasta los límites en que se forman gotas sobre iones o sobre nada.',
     x: 'caída de presión', y: 'razón de saturación', air: 'aire sin partículas', nothing: 'gotas sobre nada', ions: 'gotas sobre iones', particles: 'gotas sobre partículas',
@@ -194,7 +194,7 @@ export const methods: typeof en.methods = {
   strokes:
     'Cada embolada saca gas, y el que queda se expande y se enfría; las paredes lo calientan de nuevo con la constante de tiempo τ_w y, si están mojadas, ceden vapor; ' +
     'el termómetro lo sigue con la suya, τ_m, y las paredes lo calientan un poco. Las gotitas, si se dejan entrar partículas, son todas iguales y crecen por ' +
-    'difusión. La presión sube un poco entre emboladas, al calentarse el aire. La constante de tiempo de las paredes se conoce con un error de un tercio: eso decide cuántas cifras se imprimen.',
+    'difusión. La presión sube un poco entre emboladas, al calentarse el aire. La constante de tiempo de las paredes se conoce con un margen de un tercio: eso decide cuántas cifras se imprimen.',
   elevations:
     'La presión según la altitud es la de la atmósfera estándar; el tiempo atmosférico la cambia cerca de un uno por ciento. El enfriamiento depende del cociente de ' +
     'presiones, de modo que más arriba, donde hay menos presión de partida, basta una lectura menor del manómetro.',
@@ -217,12 +217,12 @@ export const methods: typeof en.methods = {
     'sigue la misma adiabática que una parcela ascendente: sacar gas no cambia la temperatura del que queda; expandirlo, sí. En la figura ambos se separan solo donde empiezan con distinta humedad.',
   'no-particle-limit':
     'Aire que se expande sin gotitas, junto a la razón de saturación con la que crecen gotas sobre iones pequeños, que el aire siempre tiene, y aquella con la que se forma una gota ' +
-    'por centímetro cúbico y segundo sobre nada (teoría clásica). La que encuentra primero acaba con el aire claro: más allá, «sin partículas no hay nube» no es verdad. ' +
+    'por centímetro cúbico y segundo sobre nada (teoría clásica). La primera que se alcanza pone fin al aire sin nube: más allá, «sin partículas no hay nube» no es verdad. ' +
     'Teoría y experimento concuerdan con un error de cerca del 7 % de la razón de saturación.',
   'gauge-readings': 'El manómetro compara el recipiente con el aula. La física pide la presión absoluta: la del aula más la lectura, que es negativa por debajo de ella.',
   'wall-forces':
     'Fuerza sobre una tapa tan ancha como el recipiente y tensión en su pared de espesor s; negativa: presionada hacia dentro. La energía es la que se liberaría de golpe. ' +
-    'Estas cifras dicen por qué importa el límite admisible. No lo sustituyen: arañazos, edad y forma deciden cuándo falla un recipiente, y solo el límite de su fabricante permite un uso.',
+    'Estas cifras dicen por qué importa el límite admisible. No lo sustituyen: arañazos, edad y forma deciden cuándo falla un recipiente, y solo el límite que da el fabricante autoriza su uso.',
 };
 
 export const formulaWords: typeof en.formulaWords = { room: 'aula', gauge: 'man', drop: 'gota', ion: 'ion', cylinder: '(cilindro)', sphere: '(esfera)' };
@@ -277,16 +277,16 @@ export const path: typeof en.path = {
 };
 
 export const setup: typeof en.setup = {
-  fromSide: 'De lado',
-  fromAbove: 'Desde arriba',
-  titleFromSide: (title) => `${title}, de lado`,
-  titleFromAbove: (title) => `${title}, desde arriba`,
+  fromSide: 'Vista lateral',
+  fromAbove: 'Vista desde arriba',
+  titleFromSide: (title) => `${title}, vista lateral`,
+  titleFromAbove: (title) => `${title}, vista desde arriba`,
   classLooks: 'desde aquí mira la clase',
   shapes: { cylinder: 'cilindro', sphere: 'esfera' },
   thermometers: {
-    stem: 'un termómetro de varilla (2) que atraviesa el tapón',
-    thermocouple: 'un termopar (2) en un hilo fino que atraviesa el tapón',
-    digital: 'la sonda de un termómetro digital (2) que atraviesa el tapón',
+    stem: 'un termómetro de varilla (2) que entra por arriba',
+    thermocouple: 'un termopar (2) de hilo fino que entra por arriba',
+    digital: 'la sonda de un termómetro digital (2) que entra por arriba',
   },
   gauges: { dial: 'Un manómetro de aguja (3)', digital: 'Un manómetro digital (3)' },
   sources: {
@@ -300,9 +300,9 @@ export const setup: typeof en.setup = {
   describeAbove: (from) => `La luz (6) viene ${from}; el fondo (7) está detrás del recipiente (1); la clase mira desde delante.`,
   lightFrom: { side: 'de lado', back: 'desde atrás', front: 'desde delante' },
   materials: { polycarbonate: 'policarbonato', acrylic: 'metacrilato', PET: 'PET', glass: 'vidrio', steel: 'acero' },
-  vessel: (material, shape, volume, lowest, highest) => `${shape} de ${material}, ${volume}, admisible de ${lowest} a ${highest}`,
+  vessel: (material, shape, volume, lowest, highest) => `${shape} de ${material}, ${volume}, presión admisible de ${lowest} a ${highest}`,
   gauge: { dial: 'manómetro de aguja', digital: 'manómetro digital' },
-  gaugeLabel: (gauge, unit, resolution) => `${gauge} en ${unit}, se lee con ${resolution}`,
+  gaugeLabel: (gauge, unit, resolution) => `${gauge} en ${unit}, resolución de ${resolution}`,
   thermometer: { stem: 'termómetro de varilla', thermocouple: 'termopar', digital: 'termómetro digital' },
   handPump: (volume) => `bomba de mano, ${volume} por embolada`,
   pump: (volume) => `bomba, ${volume} por minuto`,
@@ -360,18 +360,18 @@ export const stated: typeof en.stated = {
   roomHumidity: 'Humedad del aula',
   startHumidity: 'Humedad en el recipiente',
   vesselVolume: 'Volumen del recipiente',
-  ratedLowestGauge: 'Recipiente admisible hasta',
-  ratedHighestGauge: 'Recipiente admisible, como máximo, hasta',
+  ratedLowestGauge: 'Presión mínima admisible',
+  ratedHighestGauge: 'Presión máxima admisible',
   plannedDrop: 'Caída prevista',
-  gaugeResolution: 'El manómetro se lee con',
-  thermometerResolution: 'El termómetro se lee con',
+  gaugeResolution: 'Resolución del manómetro',
+  thermometerResolution: 'Resolución del termómetro',
   byItsMaker: 'presión manométrica, según su fabricante',
 };
 
 export const answers: typeof en.answers = { within: (width) => `, correcto dentro de ±${width}` };
 
 export const key: typeof en.key = {
-  rule: 'Correcto dentro de dos incertidumbres típicas: lo que dejan abierto el aula, el manómetro y el redondeo, y medio por ciento (en una temperatura, 0,2 K) por las constantes que use cada estudiante.',
+  rule: 'Correcto dentro de dos incertidumbres típicas: lo que dejan sin determinar el aula, el manómetro y el redondeo, y un medio por ciento (en una temperatura, 0,2 K) por las constantes que use cada estudiante.',
   authorsRule: 'Hasta dónde vale una respuesta lo ha fijado quien escribió la pregunta.',
   alsoRight: (answers) => `También es correcto: ${answers}.`,
   right: 'correcta',
@@ -381,8 +381,8 @@ export const key: typeof en.key = {
 };
 
 export const questions: typeof en.questions = {
-  kinds: { choice: 'Elija una', numeric: 'Número con unidad', ordering: 'Ordene', text: 'Con sus palabras' },
-  kindsOnBoard: { choice: 'elija una', numeric: 'un número con su unidad', ordering: 'ordene', text: 'con sus palabras' },
+  kinds: { choice: 'Elegir una', numeric: 'Número con unidad', ordering: 'Ordenar', text: 'Con palabras propias' },
+  kindsOnBoard: { choice: 'elegir una', numeric: 'un número con su unidad', ordering: 'ordenar', text: 'con palabras propias' },
   among: 'Entre las preguntas de este kit',
   answer: 'Respuesta',
   order: 'Orden',
@@ -412,11 +412,11 @@ export const tableFiles: typeof en.tableFiles = { mark: 'Observación' };
 
 export const lesson: typeof en.lesson = {
   table: 'Tabla',
-  predict: 'Prediga',
-  observe: 'Observe',
-  explain: 'Explique',
+  predict: 'Predecir',
+  observe: 'Observar',
+  explain: 'Explicar',
   gauge: 'manómetro',
-  lookFor: { clear: 'fíjese: aire sin nube', cloud: 'fíjese: nube', clearing: 'fíjese: la nube se va' },
+  lookFor: { clear: 'se busca: aire sin nube', cloud: 'se busca: nube', clearing: 'se busca: la nube desaparece' },
   whatToDo: 'Qué hacer si ocurre',
   quoted: (text) => `«${text}»`,
 };
@@ -434,18 +434,18 @@ export const verdict: typeof en.verdict = {
   fails: 'no',
   whatToChange: 'Qué cambiar',
   cloud: (drop, seen) => `Llevado a ${drop} por debajo del inicio, este aire forma una nube; se ve a partir de ${seen}.`,
-  rating: (gauge, rated) => `El manómetro llegaría a ${gauge}, y el fabricante admite el recipiente solo hasta ${rated}.`,
+  rating: (gauge, rated) => `El manómetro llegaría a ${gauge}, y el fabricante solo autoriza el recipiente hasta ${rated}.`,
   gauge: (gauge) => `El manómetro no muestra ${gauge}.`,
   pump: (drop, deepest) => `La bomba no da una caída de ${drop}; aquí se queda en ${deepest}.`,
-  neverSaturated: 'El aire es tan seco o frío que ninguna caída de presión lo satura antes de que las gotitas se congelasen.',
+  neverSaturated: 'El aire es tan seco o frío que ninguna caída de presión lo satura antes de que se congelen las gotitas.',
   dry: (onset, deepest) => `El aire es demasiado seco: solo se satura a ${onset}, y recipiente, manómetro y bomba permiten ${deepest}.`,
   shallow: (drop, seen) => `Con ${drop} aún no hay nube que se pueda ver; hacen falta ${seen}.`,
   frozen: 'Las gotitas estarían a menos de −38 °C, donde se congelan por sí solas: una nube de hielo, de la que estos números nada dicen.',
   unseen: 'La nube queda demasiado tenue para verse a través de este recipiente con su luz.',
-  stayWithin: (deepest) => `No pase del límite: prevea como mucho ${deepest}, o tome un recipiente que admita más. Nunca compruebe un límite probándolo.`,
+  stayWithin: (deepest) => `No pase del límite: prevea como mucho ${deepest}, o tome un recipiente que admita más. Nunca ponga a prueba un límite.`,
   otherGauge: 'Tome un manómetro cuyo alcance abarque toda la práctica, o prevea menos.',
   planLess: (deepest) => `Prevea ${deepest} o menos, o tome una bomba que llegue más lejos.`,
-  warmRoom: 'Caliente el aula: a esta temperatura incluso el aire húmedo lleva muy poco vapor.',
+  warmRoom: 'Caliente el aula: a esta temperatura incluso el aire húmedo contiene muy poco vapor.',
   moisten: (humidity) => `Humedezca el aire: un poco de agua en el recipiente cerrado durante unos minutos. Desde una humedad del ${humidity}, la nube empieza a la mitad de la caída prevista.`,
   pumpMore: (drop) => `Prevea ${drop} o más.`,
   pumpMoreOrMoisten: (drop, humidity) => `Prevea ${drop} o más, o humedezca el aire del recipiente hasta el ${humidity}.`,
@@ -488,7 +488,7 @@ export const roomFields: typeof en.roomFields = {
   moisture: 'Humedad en el recipiente',
   volume: 'Volumen del recipiente',
   diameter: 'Su diámetro interior',
-  rating: 'Su fabricante lo admite hasta, respecto al aula',
+  rating: 'Límite del fabricante, respecto al aula',
   stroke: 'Volumen de una embolada',
   pumping: 'Caudal de la bomba',
   thermometer: 'Constante de tiempo del termómetro',
@@ -516,7 +516,7 @@ export const roomControl: typeof en.roomControl = {
   more: (field) => `${field}: más`,
   shape: 'Su forma',
   shapes: { cylinder: 'cilindro', sphere: 'esfera' },
-  units: 'Primero las unidades',
+  units: 'Unidades que van primero',
   back: 'Volver al aula de la página',
   about:
     'La altitud y la presión del lugar dicen lo mismo: cuenta la última que usted ponga. Lo que ponga se queda en este dispositivo y en la dirección de esta página, de modo que una dirección copiada lo lleva consigo. El límite es el de su propio recipiente, tal como lo declara su fabricante.',
@@ -543,11 +543,11 @@ export const fit: typeof en.fit = {
   accountFor: (percent) => `El calor de las paredes y el retraso del termómetro explican el ${percent} % de lo que hizo el termómetro (de sus desviaciones cuadráticas respecto a la media).`,
   found: (values) => `Hallado, cada valor con su error típico: ${values}.`,
   scatter: (left) => `Las lecturas se dispersan en torno al modelo ${left}, una desviación típica.`,
-  readingBrings: (resolution, brings) => `Leer con ${resolution} aporta ${brings} por sí solo, de modo que el modelo apenas deja más que la propia lectura.`,
-  somethingElse: (resolution, brings) => `Leer con ${resolution} aporta ${brings} por sí solo: algo más se suma. Busque una tendencia en lo que sobra.`,
-  noClosed: 'El manómetro no muestra ningún tiempo en que bomba y válvula se dejaran quietas, así que no hay de dónde hallar una fuga.',
-  closed: (from, to) => `Se cuenta que bomba y válvula se dejaron quietas de ${from} a ${to} s.`,
-  closedAsGauge: (from, to) => `Se cuenta que bomba y válvula se dejaron quietas de ${from} a ${to} s, como muestra el manómetro.`,
+  readingBrings: (resolution, brings) => `Leer con una resolución de ${resolution} ya produce por sí solo una dispersión de ${brings}, de modo que apenas queda nada más sin explicar.`,
+  somethingElse: (resolution, brings) => `Leer con una resolución de ${resolution} ya produce por sí solo una dispersión de ${brings}: algo más se suma. Busque una tendencia en los residuos.`,
+  noClosed: 'El manómetro no muestra ningún intervalo en que no se tocaran ni la bomba ni la válvula, así que no hay de dónde hallar una fuga.',
+  closed: (from, to) => `Se toma como intervalo sin tocar bomba ni válvula el que va de ${from} a ${to} s.`,
+  closedAsGauge: (from, to) => `Se toma como intervalo sin tocar bomba ni válvula el que va de ${from} a ${to} s, como muestra el manómetro.`,
   bars: 'Las barras abarcan dos incertidumbres típicas a cada lado, cerca del 95 %: las declaradas con las lecturas o, si no las hay, las de leer con la resolución del instrumento.',
   names: {
     wallTimeConstant: 'Constante de tiempo de las paredes',
@@ -561,7 +561,7 @@ export const fit: typeof en.fit = {
   bestConstants: (title) => `${title}: constantes que mejor se ajustan a las lecturas`,
   heads: { constant: 'Constante', fitted: 'Ajustada', error: 'Error típico', interval: 'Intervalo del 95 %', own: 'La del kit' },
   intervals: (degrees) =>
-    `Los intervalos contienen la constante verdadera en 95 de cada 100 prácticas como esta, si el modelo es correcto: factor de Student para ${degrees} grados de libertad, errores del modelo linealizado, dispersión de cada instrumento tomada de lo que sobra.`,
+    `Los intervalos contienen la constante verdadera en 95 de cada 100 prácticas como esta, si el modelo es correcto: factor de Student para ${degrees} grados de libertad, errores del modelo linealizado, dispersión de cada instrumento tomada de los residuos.`,
   notFound: 'no hallada: hacen falta lecturas con la válvula cerrada',
   notDetermined: 'estas lecturas no la determinan',
   inside: (value) => `${value}, dentro`,
@@ -576,8 +576,8 @@ export const fit: typeof en.fit = {
   timeAxis: 'Tiempo, s',
   model: 'modelo',
   readings: 'lecturas',
-  leftOver: 'sobra',
-  leftAlone: 'bomba y válvula quietas',
+  leftOver: 'residuos',
+  leftAlone: 'sin tocar bomba ni válvula',
   span: (gaugeLow, gaugeHigh, low, high) => `El manómetro va de ${gaugeLow} a ${gaugeHigh} respecto al aula; el termómetro, de ${low} a ${high}.`,
   describeModel: (span) => `${span} Ambos son del modelo. Los mismos valores están en la tabla.`,
   describeReadings: (count, span) => `${counted(count, 'lectura', 'lecturas')} como puntos con barras de error, el modelo como línea. ${span} Los mismos valores están en la tabla.`,
@@ -651,7 +651,7 @@ export const readings: typeof en.readings = {
   addTheRow: 'Añadir la fila',
   aboutRun: 'Sobre la prueba',
   inVessel: 'En el recipiente',
-  noParticles: 'sin partículas: siguió claro',
+  noParticles: 'sin partículas: no se formó nube',
   cloudSeen: (particles) => `${particles}: se vio una nube`,
   closedFrom: 'Válvula cerrada desde, s',
   closedTo: 'hasta, s',
@@ -659,7 +659,7 @@ export const readings: typeof en.readings = {
   compare: 'Comparar con el modelo',
   save: 'Guardar como CSV',
   clear: 'Borrar',
-  allowScript: 'Para ajustar lecturas propias en esta página, permita su programa. No envía nada.',
+  allowScript: 'Para ajustar lecturas propias en esta página, permita que se ejecute su programa. No envía nada.',
 };
 
 export const frame: typeof en.frame = {
@@ -670,7 +670,7 @@ export const frame: typeof en.frame = {
   hazards: 'Peligros',
   sources: 'Fuentes',
   search: 'Buscar',
-  skip: 'Saltar a la hoja',
+  skip: 'Ir directamente a la hoja',
   teachersEdition: 'Edición del profesorado',
   site: 'Sitio',
   everyNumber: 'Cada número está calculado para el aula y los aparatos que nombra su kit.',
@@ -684,7 +684,7 @@ export const frame: typeof en.frame = {
 export const sheets: typeof en.sheets = {
   kit: { name: 'Kit', about: 'Qué muestra y qué necesita.' },
   run: { name: 'Guion', about: 'Preparación y, después, cada paso en su minuto, junto al manómetro, el termómetro y aquello en lo que fijarse.' },
-  student: { name: 'Hoja del alumno', about: 'Prediga, observe, explique. Dos páginas impresas.' },
+  student: { name: 'Hoja del alumnado', about: 'Predecir, observar, explicar. Dos páginas impresas.' },
   background: { name: 'Fundamento', about: 'La ciencia, con sus fórmulas y figuras.' },
   numbers: { name: 'Números', about: 'Cada tabla y figura, con sus condiciones, su fórmula y sus fuentes.' },
   questions: { name: 'Preguntas', about: 'Por niveles, para la clase o para un examen.' },
@@ -701,7 +701,7 @@ export const kit: typeof en.kit = {
   draftNoEdition: 'Borrador, no es una edición',
   teachersEditionOf: (folder) => `Edición del profesorado de ${folder}`,
   ages: 'Edades',
-  lesson: 'Clase',
+  lesson: 'Duración',
   license: 'Licencia',
   language: 'Idioma',
   alsoIn: 'En otro idioma',
@@ -751,7 +751,7 @@ export const kit: typeof en.kit = {
 };
 
 export const notices: typeof en.notices = {
-  ofThisEdition: 'Lo que hay que saber de esta edición desde que se publicó',
+  ofThisEdition: 'Lo que se ha sabido de esta edición desde que se publicó',
   kinds: { withdrawn: 'Retirada', correction: 'Corregida' },
   doNotUse: 'No use más esta edición.',
   useInstead: (version) => `Use en su lugar la edición ${version}.`,
@@ -787,11 +787,11 @@ export const changes: typeof en.changes = {
 export const numbers: typeof en.numbers = {
   standsOn: (sheet) => `Está en la hoja: ${sheet}.`,
   how: 'Cómo se calcula',
-  from: 'De',
+  from: 'Fuentes',
 };
 
 export const board: typeof en.board = {
-  predictFirst: 'Prediga primero y luego mire',
+  predictFirst: 'Primero predecir, luego mirar',
   computedFor: 'Calculado para',
   fromBoard: (number) => `Desde la pizarra ${number}`,
   previous: 'Anterior',

@@ -10,7 +10,7 @@ const [english, spanish] = [allTexts(en), allTexts(es)];
 
 /** Texts that both languages write alike: words that they share, symbols, and what only puts its parts together. */
 const ALIKE = new Set([
-  'cells.no', 'lesson.observe', 'formulaWords.ion', 'setup.materials.PET', 'verdict.no', 'verdict.fails', 'frame.kits', 'sheets.kit.name', 'kit.zip', 'board.kit', 'boardKeys.kit',
+  'cells.no', 'formulaWords.ion', 'setup.materials.PET', 'verdict.no', 'verdict.fails', 'frame.kits', 'sheets.kit.name', 'kit.zip', 'board.kit', 'boardKeys.kit',
   'search.groups.kit', 'found.kinds.kit', 'notHere.kits', 'files.short',
 ]);
 
