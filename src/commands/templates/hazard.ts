@@ -8,7 +8,7 @@ export const hazardFile = (name: string): NewFile => ({
   text: `---
 # The thing that can hurt.
 title: ${quoted(titleOf(name))}
-# DANGER will kill or maim, WARNING can, CAUTION can hurt lightly, NOTICE harms things only.
+# DANGER will kill or seriously injure, WARNING could, CAUTION could injure lightly, NOTICE harms things only.
 signal: WARNING
 # Safety signs of ISO 7010 by their numbers, such as M004 for eye protection; [] for none.
 signs: []
