@@ -108,7 +108,7 @@ The room is at <Value of="roomTemperature"/> and <Value of="roomPressure"/>. The
 
 <Step at="7 min" for="2 min" title="Let particles in" action="particles" particles="${particles}">
 
-**Do.** Let in a little, and close the valve.
+**Do.** One stroke of the pump, and close its valve. Open the inlet a little where the particles are, until the needle is back at zero: the low pressure draws them in. Close it.
 
 **Say.** “Only one thing has changed. Which?”
 
