@@ -17,8 +17,8 @@ export const TITLES = 'main :is(h1, h2, h3, h4, figcaption, .signal-word)';
 export const endingInTitles = (pages: readonly PrintedPage[], titles: readonly string[]): string[] =>
   pages.flatMap(({ lastLine }, at) => {
     const letters = lettersOf(lastLine);
-    // A title of two lines ends in the lowest one.
-    return letters === '' || titles.some((title) => title.endsWith(letters)) ? [`page ${at + 1}: ${lastLine}`] : [];
+    // A title of two lines ends in the lowest one. None ends in a stop, as a last line of text may that reads like its end.
+    return letters === '' || (!lastLine.trimEnd().endsWith('.') && titles.some((title) => title.endsWith(letters))) ? [`page ${at + 1}: ${lastLine}`] : [];
   });
 
 type Open = (options: BrowserContextOptions, look: (page: Page) => Promise<void>) => Promise<void>;
