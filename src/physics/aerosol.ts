@@ -71,7 +71,7 @@ export function settlingVelocity(diameter: Meter, particle: ParticleInAir = {}):
   const stokesReynolds = (airDensity * stokes * diameter) / viscosity;
   // The true Reynolds number times its drag factor is the Reynolds number by Stokes' law.
   const greatest = 20 * dragFactor(20);
-  inRange('Reynolds number by Stokes’ law', stokesReynolds, 0, greatest, '');
+  inRange('Reynolds number by Stokes’ law', stokesReynolds, 0, greatest);
   return stokesReynolds < 1e-4 ? stokes : stokes * (findRoot((Re) => Re * dragFactor(Re) - stokesReynolds, 0, 20) / stokesReynolds);
 }
 

@@ -52,7 +52,7 @@ export const MATERIALS = {
  */
 export function collapsePressure(wall: OutsideLoadedWall): Pascal {
   const modulus = inRange('youngsModulus', wall.youngsModulus, 1e8, 1e12, 'Pa');
-  const plate = 1 - inRange('poissonRatio', wall.poissonRatio, 0, 0.5, '') ** 2;
+  const plate = 1 - inRange('poissonRatio', wall.poissonRatio, 0, 0.5) ** 2;
   const diameter = inRange('diameter', wall.diameter, 1e-3, 10, 'm');
   const slenderness = inRange('wallThickness', wall.wallThickness, diameter / 1e4, diameter / 10, 'm') / diameter;
   if (wall.shape === 'sphere') return (8 * modulus * slenderness ** 2) / Math.sqrt(3 * plate);

@@ -11,8 +11,8 @@ export function coefficients(given: {
   readonly thermalAccommodation?: Ratio;
 }): [condensationCoefficient: Ratio, thermalAccommodation: Ratio] {
   return [
-    inRange('condensationCoefficient', given.condensationCoefficient ?? 1, 1e-3, 1, ''),
-    inRange('thermalAccommodation', given.thermalAccommodation ?? 1, 1e-3, 1, ''),
+    inRange('condensationCoefficient', given.condensationCoefficient ?? 1, 1e-3, 1),
+    inRange('thermalAccommodation', given.thermalAccommodation ?? 1, 1e-3, 1),
   ];
 }
 
@@ -23,7 +23,7 @@ const ROUNDING = 1e-9;
 
 /** @throws RangeError for air that is supersaturated or carries liquid already */
 export function checkStart(start: MoistAir): void {
-  inRange('start.saturationRatio', start.saturationRatio, 0, 1 + ROUNDING, '');
+  inRange('start.saturationRatio', start.saturationRatio, 0, 1 + ROUNDING);
   inRange('start.temperature', start.temperature, 123, 332, 'K');
   refuseLiquid(start);
 }

@@ -151,7 +151,7 @@ export function condenseWithin(input: Condensation, tolerance: StepTolerance): C
   );
   const state = system.initialState(radii, temperature, start.mixingRatio);
   const water = state[system.own + 1]!;
-  inRange('water of the haze at the start, per mass of dry air,', water - start.mixingRatio, -1e-12, MOST_HAZE, '');
+  inRange('water of the haze at the start, per mass of dry air,', water - start.mixingRatio, -1e-12, MOST_HAZE);
 
   const series: CondensationPoint[] = [];
   const peak = runAlong(system, state, history, stops ?? [], tolerance, (time, atStop) => {

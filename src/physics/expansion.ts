@@ -66,7 +66,7 @@ export function expandWithoutCondensation(air: MoistAir | CloudyAir, pressure: P
  *   of saturated vapor less latent heat over temperature, so that it agrees with the vapor pressure used.
  */
 export function expandWithCondensation(air: MoistAir | CloudyAir, pressure: Pascal): CloudyAir {
-  inRange('air.saturationRatio', air.saturationRatio, 0, 1 + ROUNDING, '');
+  inRange('air.saturationRatio', air.saturationRatio, 0, 1 + ROUNDING);
   const p = inRange('pressure', pressure, LOWEST_PRESSURE, HIGHEST_PRESSURE, 'Pa');
   const water = air.mixingRatio + liquidOf(air);
   const target = entropy(air);

@@ -65,7 +65,7 @@ const MODEL_ACCURACY: KelvinDifference = 3e-6;
  * @throws RangeError outside a range, or if times do not rise
  */
 export function pressureHistory(readings: readonly VesselReading[], roomPressure: Pascal): readonly TimedPressure[] {
-  inRange('number of readings', readings.length, 8, 1e5, '');
+  inRange('number of readings', readings.length, 8, 1e5);
   return readings.map(({ time, gauge, pressure, thermometer }, i) => {
     if ((gauge === undefined) === (pressure === undefined)) {
       throw new RangeError(`readings[${i}] has ${gauge === undefined ? 'no' : 'two'} pressures; give either gauge or pressure`);

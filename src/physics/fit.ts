@@ -93,7 +93,7 @@ const INCREMENT = 1e-3;
 export function fitVessel(readings: readonly VesselReading[], options: FitOptions): VesselFit {
   const { start } = options;
   const roomPressure = inRange('roomPressure', options.roomPressure ?? start.pressure, 5e3, 5e5, 'Pa');
-  inRange('wallShare', options.wallShare ?? 0, 0, 0.95, '');
+  inRange('wallShare', options.wallShare ?? 0, 0, 0.95);
   const history = pressureHistory(readings, roomPressure);
   const holds = (options.holds ?? []).map((hold) => holdOf(hold, readings));
   // The pressures that drive the model: as read, but for the beginnings of holds, which all readings of the hold tell better.

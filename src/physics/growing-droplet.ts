@@ -54,7 +54,7 @@ function growthOf(droplet: GrowingDroplet): { rate: number; warmth: number } {
     throw new RangeError(`dryDiameter is ${dryDiameter} and kappa is ${droplet.kappa}; give both or neither`);
   }
   const dry = dryDiameter === undefined ? 0 : inRange('dryDiameter', dryDiameter, 1e-9, diameter, 'm');
-  const kappa = inRange('kappa', droplet.kappa ?? 0, 0, 2, '');
+  const kappa = inRange('kappa', droplet.kappa ?? 0, 0, 2);
   // A dry insoluble particle has the vapor pressure of water of its size: as pure water it says the same without 0/0.
   const solute = kappa === 0 ? 0 : (dry / 2) ** 3;
   const [rate, warmth] = [new Float64Array(1), new Float64Array(1)];

@@ -63,7 +63,7 @@ export function kelvinSaturation(diameter: Meter, temperature: Kelvin): Ratio {
  * Source: inverse of {@link kelvinSaturation}.
  */
 export function kelvinDiameter(saturationRatio: Ratio, temperature: Kelvin): Meter {
-  const S = inRange('saturationRatio', saturationRatio, 1 + Number.EPSILON, 20, '');
+  const S = inRange('saturationRatio', saturationRatio, 1 + Number.EPSILON, 20);
   return kelvinLength(temperature) / log(S);
 }
 
@@ -122,8 +122,8 @@ export function criticalDryDiameter(state: {
   readonly kappa: Ratio;
   readonly temperature: Kelvin;
 }): Meter {
-  const S = inRange('saturationRatio', state.saturationRatio, 1 + Number.EPSILON, 5, '');
-  const kappa = inRange('kappa', state.kappa, 0, 2, '');
+  const S = inRange('saturationRatio', state.saturationRatio, 1 + Number.EPSILON, 5);
+  const kappa = inRange('kappa', state.kappa, 0, 2);
   const A = kelvinLength(state.temperature);
   // A soluble particle needs less than an insoluble one of its size, so Kelvin's diameter bounds it from above.
   const insoluble = A / log(S);
@@ -148,7 +148,7 @@ export function equilibriumDiameter(state: DryParticle & { readonly saturationRa
   const { dryDiameter, kappa, kelvinRatio } = scaled(state);
   const limit = criticalGrowth(kelvinRatio, kappa);
   const highest = exp(logSaturation(limit, kelvinRatio, kappa));
-  const S = inRange('saturationRatio', state.saturationRatio, 0, highest, '');
+  const S = inRange('saturationRatio', state.saturationRatio, 0, highest);
   if (S === 0 || kappa === 0) return dryDiameter;
   const target = log(S);
   const excess = (lnGrowth: number): number => logSaturation(exp(lnGrowth), kelvinRatio, kappa) - target;
@@ -163,7 +163,7 @@ export function equilibriumDiameter(state: DryParticle & { readonly saturationRa
 
 function scaled(particle: DryParticle): { dryDiameter: Meter; kappa: Ratio; kelvinRatio: Ratio } {
   const dryDiameter = inRange('dryDiameter', particle.dryDiameter, SMALLEST, LARGEST, 'm');
-  const kappa = inRange('kappa', particle.kappa, 0, 2, '');
+  const kappa = inRange('kappa', particle.kappa, 0, 2);
   return { dryDiameter, kappa, kelvinRatio: kelvinLength(particle.temperature, particle.surfaceTension) / dryDiameter };
 }
 

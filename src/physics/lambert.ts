@@ -13,7 +13,7 @@ const MOST_ITERATIONS = 50;
  * Source: Corless et al. 1996, Adv. Comput. Math. 5, 329: series at the branch point (eq. 4.22), Halley's step (eq. 5.9).
  */
 export function lambertWLower(x: number): number {
-  inRange('x', x, BRANCH_POINT, -1e-300, '');
+  inRange('x', x, BRANCH_POINT, -1e-300);
   const q = -Math.sqrt(2 * Math.max(0, 1 + Math.E * x));
   // Halley's step divides by w + 1; so near the branch point the series alone is the more exact.
   const series = -1 + q - q ** 2 / 3 + (11 / 72) * q ** 3 - (43 / 540) * q ** 4;

@@ -46,7 +46,7 @@ export function leakRate(test: {
 }): Leak {
   const { readings } = test;
   const volume = inRange('volume', test.volume, 1e-9, 10, 'm³');
-  const n = inRange('number of readings', readings.length, 3, 1e6, '');
+  const n = inRange('number of readings', readings.length, 3, 1e6);
   readings.forEach(({ time, pressure }, i) => {
     inRange(`readings[${i}].time`, time, -1e9, 1e9, 's');
     inRange(`readings[${i}].pressure`, pressure, -1e7, 1e7, 'Pa');

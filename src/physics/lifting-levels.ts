@@ -75,10 +75,10 @@ export function boltonCondensationTemperature(temperature: Kelvin, dewPoint: Kel
 }
 
 function liftingLevel(air: MoistAir, condensate: Condensate): LiftingLevel {
-  const humidity = inRange('air.saturationRatio', air.saturationRatio, 1e-6, 1 + ROUNDING, '');
+  const humidity = inRange('air.saturationRatio', air.saturationRatio, 1e-6, 1 + ROUNDING);
   const { temperature: T, pressure: p } = air;
   const vaporPressure = humidity * saturationPressure(T, LIQUID);
-  const relative = inRange('saturation ratio over the condensate', vaporPressure / saturationPressure(T, condensate), 0, 1 + ROUNDING, '');
+  const relative = inRange('saturation ratio over the condensate', vaporPressure / saturationPressure(T, condensate), 0, 1 + ROUNDING);
   const q = (GAS_CONSTANT_AIR * vaporPressure) / (GAS_CONSTANT_WATER * p + (GAS_CONSTANT_AIR - GAS_CONSTANT_WATER) * vaporPressure);
   const gasConstant = (1 - q) * GAS_CONSTANT_AIR + q * GAS_CONSTANT_WATER;
   const heatCapacity = (1 - q) * HEAT_CAPACITY_AIR + q * HEAT_CAPACITY_WATER;

@@ -81,8 +81,8 @@ const imaginaryPart = ([p, q]: Coefficient): number => (p * q) / (p ** 2 + q ** 
 
 /** Extinction efficiency; calls `visit` with the coefficients a and b of each order on the way. */
 function sumOfSeries(sizeParameter: number, refractiveIndex: Ratio, visit: (a: Coefficient, b: Coefficient) => void): Ratio {
-  const x = inRange('sizeParameter', sizeParameter, 0.01, 6000, '');
-  const m = inRange('refractiveIndex', refractiveIndex, 0.5, 2.5, '');
+  const x = inRange('sizeParameter', sizeParameter, 0.01, 6000);
+  const m = inRange('refractiveIndex', refractiveIndex, 0.5, 2.5);
   const terms = Math.ceil(x + 4.05 * cbrt(x) + 2);
   const derivative = logarithmicDerivative(m * x, terms);
   // Riccati–Bessel functions of order n − 1 and n, upward: stable as far as the series is needed.

@@ -89,7 +89,7 @@ export function moistAir(state: {
 }): MoistAir {
   const temperature = inRange('temperature', state.temperature, 173.15, 331, 'K');
   const pressure = inRange('pressure', state.pressure, 5e3, 5e5, 'Pa');
-  const saturationRatio = inRange('relativeHumidity', state.relativeHumidity, 0, 1, '');
+  const saturationRatio = inRange('relativeHumidity', state.relativeHumidity, 0, 1);
   return describe(temperature, pressure, saturationRatio * saturationPressureInAir(temperature, pressure), saturationRatio);
 }
 
@@ -101,7 +101,7 @@ export function moistAir(state: {
  * @throws RangeError outside a range
  */
 export function moistAirOfMixingRatio(temperature: Kelvin, pressure: Pascal, mixingRatio: Ratio): MoistAir {
-  inRange('mixingRatio', mixingRatio, 0, 0.6, '');
+  inRange('mixingRatio', mixingRatio, 0, 0.6);
   const saturationPressure = saturationPressureInAir(temperature, pressure);
   const vaporPressure = vaporPressureOf(pressure, mixingRatio);
   return describe(temperature, pressure, vaporPressure, vaporPressure / saturationPressure);

@@ -27,7 +27,7 @@ export function propagateMonteCarlo<Name extends string>(
   inputs: Inputs<Name>,
   options: { readonly seed: number; readonly trials?: number },
 ): MonteCarloPropagation {
-  const trials = Math.floor(inRange('trials', options.trials ?? 200_000, 1000, 1e7, ''));
+  const trials = Math.floor(inRange('trials', options.trials ?? 200_000, 1000, 1e7));
   const draws = namesOf(inputs).map((name) => [name, drawing(settle(name, inputs[name]), options.seed, name)] as const);
   const results = new Float64Array(trials);
   // One object for all trials: making a new one for each would take longer than most models.

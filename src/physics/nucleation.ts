@@ -152,7 +152,7 @@ export function noParticleLimit(
 }
 
 function checkedSaturation(saturationRatio: Ratio): Ratio {
-  return inRange('saturationRatio', saturationRatio, 1 + Number.EPSILON, HIGHEST_SATURATION, '');
+  return inRange('saturationRatio', saturationRatio, 1 + Number.EPSILON, HIGHEST_SATURATION);
 }
 
 function logRate(temperature: Kelvin, saturationRatio: Ratio, properties: NucleationProperties): number {

@@ -31,7 +31,7 @@ export function openingMassFlow(flow: {
   readonly temperature: Kelvin;
 }): KilogramPerSecond {
   const area = inRange('area', flow.area, 1e-12, 1, 'm²');
-  const coefficient = inRange('dischargeCoefficient', flow.dischargeCoefficient ?? 0.6, 1e-3, 1, '');
+  const coefficient = inRange('dischargeCoefficient', flow.dischargeCoefficient ?? 0.6, 1e-3, 1);
   const upstream = inRange('upstreamPressure', flow.upstreamPressure, 100, 1e6, 'Pa');
   const downstream = inRange('downstreamPressure', flow.downstreamPressure, 0, upstream, 'Pa');
   const temperature = inRange('temperature', flow.temperature, 200, 400, 'K');

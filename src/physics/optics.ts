@@ -34,7 +34,7 @@ export function extinctionEfficiency(drop: {
 }): Ratio {
   const diameter = inRange('diameter', drop.diameter, 1e-8, 2e-4, 'm');
   const wavelength = inRange('wavelength', drop.wavelength ?? WAVELENGTH_SEEN, 3e-7, 1e-6, 'm');
-  const index = inRange('refractiveIndex', drop.refractiveIndex ?? INDEX_OF_WATER, 1.05, 2.5, '');
+  const index = inRange('refractiveIndex', drop.refractiveIndex ?? INDEX_OF_WATER, 1.05, 2.5);
   return mieExtinction((Math.PI * diameter) / wavelength, index);
 }
 
@@ -65,7 +65,7 @@ export function extinctionCoefficient(cloud: CloudOfDroplets): PerMeter {
 }
 
 function efficiencyOf(given: Ratio | undefined, diameter: Meter): Ratio {
-  if (given !== undefined) return inRange('efficiency', given, 0, 5, '');
+  if (given !== undefined) return inRange('efficiency', given, 0, 5);
   return diameter >= SMALLEST_LARGE_DROP ? EXTINCTION_OF_LARGE_DROPS : extinctionEfficiency({ diameter });
 }
 
@@ -87,7 +87,7 @@ export function opticalDepth(extinction: PerMeter, path: Meter): number {
  * Source: law of Bouguer.
  */
 export function transmittance(depth: number): Ratio {
-  return exp(-inRange('opticalDepth', depth, 0, 700, ''));
+  return exp(-inRange('opticalDepth', depth, 0, 700));
 }
 
 /**
@@ -100,7 +100,7 @@ export function transmittance(depth: number): Ratio {
  * Source: Koschmieder 1924; Middleton 1952, Vision through the Atmosphere, ch. 6.
  */
 export function visualRange(extinction: PerMeter, threshold: Ratio = 0.02): Meter {
-  const limit = inRange('threshold', threshold, 0.001, 0.9, '');
+  const limit = inRange('threshold', threshold, 0.001, 0.9);
   return -log(limit) / inRange('extinction', extinction, 1e-6, 1e4, '1/m');
 }
 
@@ -158,8 +158,8 @@ export function visibleContrast(view: {
   threshold?: Ratio;
 }): Visibility {
   const lost = 1 - transmittance(view.opticalDepth);
-  const lamp = inRange('lampOverRoom', view.lampOverRoom ?? LAMP_OVER_ROOM, 0, 1e5, '');
-  const threshold = inRange('threshold', view.threshold ?? CONTRAST_THRESHOLD, 0.001, 0.9, '');
+  const lamp = inRange('lampOverRoom', view.lampOverRoom ?? LAMP_OVER_ROOM, 0, 1e5);
+  const threshold = inRange('threshold', view.threshold ?? CONTRAST_THRESHOLD, 0.001, 0.9);
   const backing = REFLECTANCE[view.backing] * (view.lighting === 'front' ? 1 + lamp : 1);
   const byRoom = SHARE_TOWARD_BACKING * backing + (1 - SHARE_TOWARD_BACKING);
   // A white surface under illuminance E has luminance E/π, an even scatterer E/(4π): hence the fourth.
@@ -193,7 +193,7 @@ const WAVELENGTH_OF_RINGS: Meter = 570e-9;
 export function coronaRadius(ring: RingOfDroplets & { dropletDiameter: Meter }): Radian {
   const diameter = inRange('dropletDiameter', ring.dropletDiameter, 2e-6, 2e-4, 'm');
   if (ring.feature === 'red') return ringConstant(ring) / diameter;
-  return Math.asin(inRange('sine of the ring', ringConstant(ring) / diameter, 0, 1, ''));
+  return Math.asin(inRange('sine of the ring', ringConstant(ring) / diameter, 0, 1));
 }
 
 /**

@@ -94,14 +94,14 @@ const EDDY_STILL = 0.01;
  */
 export function particleHistory(input: ParticleHistoryInput): ParticleState[] {
   const modes = modesOf(input);
-  const classes = sizeClasses(modes, inRange('classesPerDoubling', input.classesPerDoubling ?? 2, 1, 8, ''));
+  const classes = sizeClasses(modes, inRange('classesPerDoubling', input.classesPerDoubling ?? 2, 1, 8));
   const times = inOrder('times', input.times, 1e7);
   const cycles = cyclesOf(input);
   const size = classes.diameters.length;
   const state = new Float64Array(2 * size + LOSSES);
   for (const mode of modes) populate(classes, mode).forEach((n, i) => (state[i]! += n));
   const processes = processesFor(input, classes);
-  const stepShare = inRange('stepShare', input.stepShare ?? 0.05, 1e-4, 0.2, '');
+  const stepShare = inRange('stepShare', input.stepShare ?? 0.05, 1e-4, 0.2);
   const history: ParticleState[] = [];
   let time = 0;
   let cloud: Cloud | undefined;
@@ -206,7 +206,7 @@ function modesOf(input: ParticleHistoryInput): readonly ParticleMode[] {
   for (const mode of modes) {
     inRange('number', mode.number, 1, 1e16, '1/m³');
     inRange('medianDiameter', mode.medianDiameter, 2e-9, 2e-5, 'm');
-    inRange('geometricStandardDeviation', mode.geometricStandardDeviation, 1, 3, '');
+    inRange('geometricStandardDeviation', mode.geometricStandardDeviation, 1, 3);
   }
   return modes;
 }
@@ -216,7 +216,7 @@ function cyclesOf({ cloudCycles = [], without = [] }: ParticleHistoryInput): rea
   inOrder('cloudCycles[].time', cloudCycles.map(({ time }) => time), 1e7);
   cloudCycles.forEach((cycle, i) => {
     const end = cycle.time + inRange('duration', cycle.duration, 0, 1e4, 's');
-    inRange('activatedFraction', cycle.activatedFraction ?? 1, 0, 1, '');
+    inRange('activatedFraction', cycle.activatedFraction ?? 1, 0, 1);
     if ('dropletDiameter' in cycle) inRange('dropletDiameter', cycle.dropletDiameter, 1e-6, 2e-4, 'm');
     else inRange('liquidWaterContent', cycle.liquidWaterContent, 0, 0.1, 'kg/m³');
     const next = cloudCycles[i + 1]?.time ?? Infinity;

@@ -61,7 +61,7 @@ export function strokesTo(pump: StrokePump, targetPressure: Pascal): number {
   if (target === start) return 0;
   // A target that a stroke reaches up to rounding counts as reached.
   const strokes = Math.ceil(log((target - limit) / (start - limit)) / log(ratio) - 1e-9);
-  return inRange('number of strokes', strokes, 0, MOST_STROKES, '');
+  return inRange('number of strokes', strokes, 0, MOST_STROKES);
 }
 
 /**

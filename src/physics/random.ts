@@ -27,7 +27,7 @@ export function randomSource(seed: number, name = ''): RandomSource {
   const next = generator(seed, name);
   const uniform = (): number => ((next() >>> 6) * 2 ** 26 + (next() >>> 6) + 0.5) / 2 ** 52;
   const student = (degreesOfFreedom: number): number => {
-    const nu = inRange('degreesOfFreedom', degreesOfFreedom, 1, Infinity, '');
+    const nu = inRange('degreesOfFreedom', degreesOfFreedom, 1, Infinity);
     for (;;) {
       const u = 2 * uniform() - 1;
       const v = 2 * uniform() - 1;

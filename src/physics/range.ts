@@ -2,9 +2,10 @@
 
 /**
  * Returns `value` if it lies in [low, high].
+ * @param unit of a value that is no pure number
  * @throws RangeError naming the argument, its value, the range and the unit.
  */
-export function inRange(name: string, value: number, low: number, high: number, unit: string): number {
+export function inRange(name: string, value: number, low: number, high: number, unit = ''): number {
   if (value >= low && value <= high) return value;
   const suffix = unit === '' ? '' : ` ${unit}`;
   throw new RangeError(`${name} is ${value}${suffix}; the range is ${low} to ${high}${suffix}`);
@@ -15,6 +16,6 @@ export function inRange(name: string, value: number, low: number, high: number, 
  * @throws RangeError naming the argument and its value
  */
 export function wholeInRange(name: string, value: number, low: number, high: number): number {
-  if (Number.isInteger(value)) return inRange(name, value, low, high, '');
+  if (Number.isInteger(value)) return inRange(name, value, low, high);
   throw new RangeError(`${name} is ${value}; it must be a whole number`);
 }

@@ -39,7 +39,7 @@ export interface DropletRates {
  */
 export function dropletLaw(dryDiameter: Meter, kappa: Ratio): DropletLaw {
   inRange('nuclei.dryDiameter', dryDiameter, 1e-8, 1e-5, 'm');
-  inRange('nuclei.kappa', kappa, 1e-3, 2, '');
+  inRange('nuclei.kappa', kappa, 1e-3, 2);
   return { dryDiameter, kappa };
 }
 

@@ -123,7 +123,7 @@ export function vesselConstants(input: RunInput): VesselConstants {
       SHORTEST,
       inRange('thermometer.timeConstant', thermometer.timeConstant ?? input.thermometerTimeConstant ?? 0, 0, LONGEST, 's'),
     ),
-    wallShare: inRange('thermometer.wallShare', thermometer.wallShare ?? 0, 0, 1, ''),
+    wallShare: inRange('thermometer.wallShare', thermometer.wallShare ?? 0, 0, 1),
     room: {
       pressure: roomAir.pressure,
       temperature: roomAir.temperature,
@@ -142,7 +142,7 @@ export function vesselConstants(input: RunInput): VesselConstants {
 export function initialState(input: RunInput, vessel: VesselConstants): Float64Array {
   const { start } = input;
   const { droplets, wallTemperature, wallShare } = vessel;
-  inRange('start.saturationRatio', start.saturationRatio, 0, 10, '');
+  inRange('start.saturationRatio', start.saturationRatio, 0, 10);
   const state = new Float64Array(droplets === undefined ? 4 : 7);
   const startTemperature = inRange('start.temperature', start.temperature, 235.15, 331, 'K');
   state[TEMPERATURE] = vessel.wallTimeConstant === 0 ? wallTemperature : startTemperature;

@@ -100,8 +100,8 @@ function classesOf(mode: AerosolMode, count: number, index: number): SizeClass[]
 function checkedMode(mode: AerosolMode, index: number): AerosolMode {
   const name = (field: string): string => `modes[${index}].${field}`;
   inRange(name('medianDryDiameter'), mode.medianDryDiameter, 5e-9, 1e-5, 'm');
-  inRange(name('geometricStandardDeviation'), mode.geometricStandardDeviation, 1, 3, '');
-  inRange(name('kappa'), mode.kappa, 1e-3, 2, '');
+  inRange(name('geometricStandardDeviation'), mode.geometricStandardDeviation, 1, 3);
+  inRange(name('kappa'), mode.kappa, 1e-3, 2);
   inRange(name('number'), mode.number, 0, 1e13, '1/m³');
   return mode;
 }

@@ -17,8 +17,8 @@ const MANY = 1e8;
  *   (Abramowitz & Stegun 1964, eq. 26.7.1 and 26.5.8).
  */
 export function coverageFactor(degreesOfFreedom: number, probability = 0.95): number {
-  const nu = inRange('degreesOfFreedom', degreesOfFreedom, 1, Infinity, '');
-  const p = inRange('probability', probability, 0.01, 0.9999, '');
+  const nu = inRange('degreesOfFreedom', degreesOfFreedom, 1, Infinity);
+  const p = inRange('probability', probability, 0.01, 0.9999);
   const normal = findRoot((z) => normalShareBelow(z) - (1 + p) / 2, 0, 5);
   if (nu > MANY) return normal;
   const outside = (t: number): number => regularizedBeta(nu / (nu + t * t), nu / 2, 0.5) - (1 - p);

@@ -29,7 +29,7 @@ export type Settings = Required<UncertainInput>;
  * Source: JCGM 100:2008, eq. 7.
  */
 export function rectangular(halfWidth: number): number {
-  return inRange('halfWidth', halfWidth, 0, Number.MAX_VALUE, '') / Math.sqrt(3);
+  return inRange('halfWidth', halfWidth, 0, Number.MAX_VALUE) / Math.sqrt(3);
 }
 
 /**
@@ -39,7 +39,7 @@ export function rectangular(halfWidth: number): number {
  * Source: JCGM 100:2008, eq. 9b.
  */
 export function triangular(halfWidth: number): number {
-  return inRange('halfWidth', halfWidth, 0, Number.MAX_VALUE, '') / Math.sqrt(6);
+  return inRange('halfWidth', halfWidth, 0, Number.MAX_VALUE) / Math.sqrt(6);
 }
 
 export function namesOf<Name extends string>(inputs: Inputs<Name>): Name[] {
@@ -49,15 +49,15 @@ export function namesOf<Name extends string>(inputs: Inputs<Name>): Name[] {
 /** An input with everything said that need not be given. @throws RangeError naming what is outside its range */
 export function settle(name: string, input: UncertainInput): Settings {
   return {
-    value: inRange(`${name}.value`, input.value, -Number.MAX_VALUE, Number.MAX_VALUE, ''),
-    standardUncertainty: inRange(`${name}.standardUncertainty`, input.standardUncertainty, 0, Number.MAX_VALUE, ''),
+    value: inRange(`${name}.value`, input.value, -Number.MAX_VALUE, Number.MAX_VALUE),
+    standardUncertainty: inRange(`${name}.standardUncertainty`, input.standardUncertainty, 0, Number.MAX_VALUE),
     type: input.type ?? 'B',
     distribution: input.distribution ?? 'normal',
-    degreesOfFreedom: inRange(`${name}.degreesOfFreedom`, input.degreesOfFreedom ?? Infinity, 1, Infinity, ''),
+    degreesOfFreedom: inRange(`${name}.degreesOfFreedom`, input.degreesOfFreedom ?? Infinity, 1, Infinity),
   };
 }
 
 /** @throws RangeError if the model gives no number */
 export function evaluate<Name extends string>(model: Model<Name>, values: Record<Name, number>): number {
-  return inRange('result of the model', model(values), -Number.MAX_VALUE, Number.MAX_VALUE, '');
+  return inRange('result of the model', model(values), -Number.MAX_VALUE, Number.MAX_VALUE);
 }

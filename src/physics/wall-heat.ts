@@ -87,7 +87,7 @@ function nusselt(shape: VesselShape['shape'], rayleigh: number): Ratio {
 
 function gasSpace(vessel: VesselShape): GasSpace {
   const full = inRange('volume', vessel.volume, 1e-5, 1, 'm³');
-  const fill = inRange('fill', vessel.fill ?? 0, 0, 0.95, '');
+  const fill = inRange('fill', vessel.fill ?? 0, 0, 0.95);
   return vessel.shape === 'cylinder' ? inCylinder(vessel, full, fill) : inSphere(vessel, full, fill);
 }
 

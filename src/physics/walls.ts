@@ -162,6 +162,6 @@ function checkedPane(pane: Pane): { load: Pascal; radius: Meter; thickness: Mete
     load: inRange('pressureDifference', pane.pressureDifference, -HIGHEST_PRESSURE, HIGHEST_PRESSURE, 'Pa'),
     radius: diameter / 2,
     thickness: inRange('thickness', pane.thickness, 1e-6, diameter / 5, 'm'),
-    poisson: inRange('poissonRatio', pane.poissonRatio, 0, 0.5, ''),
+    poisson: inRange('poissonRatio', pane.poissonRatio, 0, 0.5),
   };
 }
