@@ -13,6 +13,8 @@ export interface RunVessel {
   readonly volume?: CubicMeter;
   /** In which the gas gives up its difference from the walls, s, 0 (always at the walls' temperature) to Infinity (no heat) */
   readonly wallTimeConstant?: Second;
+  /** As `thermometer.timeConstant`, for those who keep both constants together */
+  readonly thermometerTimeConstant?: Second;
   /** K, 235 to 331; that of the air at the start unless given */
   readonly wallTemperature?: Kelvin;
   /** Whether the walls are wet; dry unless given. Wet walls bring the vapor toward saturation at their temperature */
@@ -29,6 +31,8 @@ export interface RunVessel {
 export interface RunThermometer {
   /** s, 0 (shows the gas at once) to Infinity (never moves) */
   readonly timeConstant?: Second;
+  /** The same by its full name */
+  readonly thermometerTimeConstant?: Second;
   /** Share of the walls' temperature, by radiation, in what it relaxes to, 0 to 1; 0 unless given */
   readonly wallShare?: Ratio;
 }
@@ -77,9 +81,9 @@ export interface RunInput {
   readonly interval?: Second;
   /** Largest error of one step of the computation, K, 10⁻⁹ to 0.01; 2·10⁻⁷ without particles and 10⁻⁴ with them unless given */
   readonly accuracy?: KelvinDifference;
-  /** Short for `vessel.wallTimeConstant` */
+  /** As in `vessel` */
   readonly wallTimeConstant?: Second;
-  /** Short for `thermometer.timeConstant` */
+  /** As `thermometer.timeConstant` */
   readonly thermometerTimeConstant?: Second;
 }
 
@@ -96,10 +100,12 @@ const MOST_PARTICLES: PerCubicMeter = 1e14;
  * @throws RangeError outside a range
  */
 export function vesselConstants(input: RunInput): VesselConstants {
-  const { start, vessel = {}, thermometer = {}, nuclei, room = {}, events = [] } = input;
+  const { start, thermometer = {}, nuclei, room = {}, events = [] } = input;
+  // A constant is found by its full name wherever it stands.
+  const vessel = { ...input, ...input.vessel, ...thermometer };
   const wallTemperature = inRange('vessel.wallTemperature', vessel.wallTemperature ?? start.temperature, 235, 331, 'K');
   const wallTimeConstant = inRange(
-    'vessel.wallTimeConstant', vessel.wallTimeConstant ?? input.wallTimeConstant ?? Infinity, 0, LONGEST, 's',
+    'vessel.wallTimeConstant', vessel.wallTimeConstant ?? Infinity, 0, LONGEST, 's',
   );
   const roomAir = moistAir({
     temperature: room.temperature ?? wallTemperature,
@@ -121,9 +127,9 @@ export function vesselConstants(input: RunInput): VesselConstants {
     leakTimeConstant: inRange('vessel.leakTimeConstant', vessel.leakTimeConstant ?? Infinity, 1e-3, LONGEST, 's'),
     thermometerTimeConstant: Math.max(
       SHORTEST,
-      inRange('thermometer.timeConstant', thermometer.timeConstant ?? input.thermometerTimeConstant ?? 0, 0, LONGEST, 's'),
+      inRange('thermometerTimeConstant', thermometer.timeConstant ?? vessel.thermometerTimeConstant ?? 0, 0, LONGEST, 's'),
     ),
-    wallShare: inRange('thermometer.wallShare', thermometer.wallShare ?? 0, 0, 1),
+    wallShare: inRange('thermometer.wallShare', vessel.wallShare ?? 0, 0, 1),
     room: {
       pressure: roomAir.pressure,
       temperature: roomAir.temperature,

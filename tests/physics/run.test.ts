@@ -75,12 +75,14 @@ describe('a clear run with a given pressure history', () => {
     }
   });
 
-  it('takes time constants with the vessel and the thermometer as well', () => {
-    const short = simulateRun({ start: START, pressureHistory: PUMP_AND_HOLD, wallTimeConstant: 8, thermometerTimeConstant: 45 });
-    const long = simulateRun({
-      start: START, pressureHistory: PUMP_AND_HOLD, vessel: { wallTimeConstant: 8 }, thermometer: { timeConstant: 45 },
-    });
-    expect(long).toEqual(short);
+  it.each<[string, Partial<RunInput>]>([
+    ['with vessel and thermometer', { vessel: { wallTimeConstant: 8 }, thermometer: { timeConstant: 45 } }],
+    ['by their full names', { vessel: { wallTimeConstant: 8 }, thermometer: { thermometerTimeConstant: 45 } }],
+    ['both with the vessel', { vessel: { wallTimeConstant: 8, thermometerTimeConstant: 45 } }],
+    ['beside a vessel and a thermometer', { vessel: { volume: 3e-3 }, thermometer: {}, wallTimeConstant: 8, thermometerTimeConstant: 45 }],
+  ])('takes time constants %s', (_, constants) => {
+    const alone = simulateRun({ start: START, pressureHistory: PUMP_AND_HOLD, wallTimeConstant: 8, thermometerTimeConstant: 45 });
+    expect(simulateRun({ start: START, pressureHistory: PUMP_AND_HOLD, ...constants })).toEqual(alone);
   });
 
   it('is adiabatic with infinite time constants, and the thermometer never moves', () => {
@@ -464,7 +466,7 @@ describe('what a run refuses', () => {
     ['vessel.wallTemperature', { events: [hold], vessel: { wallTemperature: 200 } }],
     ['vessel.leakTimeConstant', { events: [hold], vessel: { leakTimeConstant: 0 } }],
     ['vessel.height', { events: [hold], vessel: { height: 0 } }],
-    ['thermometer.timeConstant', { events: [hold], thermometerTimeConstant: -1 }],
+    ['thermometerTimeConstant', { events: [hold], thermometerTimeConstant: -1 }],
     ['thermometer.wallShare', { events: [hold], thermometer: { wallShare: 1.1 } }],
     ['nuclei.number', { events: [hold], nuclei: { number: -1 } }],
     ['nuclei.dryDiameter', { events: [hold], nuclei: { number: 1e9, dryDiameter: 1e-9 } }],
