@@ -60,7 +60,8 @@ export function advance(state: Float64Array, span: Second, processes: Processes,
 /** Greatest relative rate of change that the step must follow, 1/s. */
 function fastest(state: Float64Array, { settling, diffusion }: Processes, rates: Float64Array, coagulating: number): number {
   const number = sumOf(state, 0, rates.length);
-  if (number === 0) return Number.MIN_VALUE;
+  // Less than one in a million cubic meters needs no following.
+  if (number < 1e-6) return Number.MIN_VALUE;
   let [lost, quickest] = [0, 0];
   for (let i = 0; i < rates.length; i++) {
     const n = state[i]!;
