@@ -30,7 +30,7 @@ export function checkStart(start: MoistAir): void {
 
 /** @throws RangeError for a history that is too short, out of order or does not begin at the start's pressure */
 export function checkHistory(history: readonly PressurePoint[], startPressure: Pascal): void {
-  if (history.length < 2) throw new RangeError(`pressureHistory has ${history.length} points; it needs at least 2`);
+  inRange('pressureHistory.length', history.length, 2, Infinity);
   history.forEach(({ time, pressure }, i) => {
     inRange(`pressureHistory[${i}].pressure`, pressure, 5e3, 5e5, 'Pa');
     inRange(`pressureHistory[${i}].time`, time, i === 0 ? -1e5 : history[i - 1]!.time + SHORTEST_LEG, 1e5, 's');

@@ -84,7 +84,7 @@ export function pressureHistory(readings: readonly VesselReading[], roomPressure
  */
 export function holdOf(hold: { readonly from: Second; readonly to: Second }, readings: readonly VesselReading[]): Hold {
   const indices = readings.flatMap(({ time }, i) => (time >= hold.from && time <= hold.to ? [i] : []));
-  if (indices.length < 3) throw new RangeError(`the hold from ${hold.from} to ${hold.to} s has ${indices.length} readings; it needs 3`);
+  inRange(`number of readings from ${hold.from} to ${hold.to} s`, indices.length, 3, Infinity);
   const first = readings[0]!.time;
   return { indices, span: { from: hold.from - first, to: hold.to - first } };
 }

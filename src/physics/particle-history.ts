@@ -196,13 +196,8 @@ function describe(time: Second, { diameters, volumes }: SizeClasses, state: Floa
 }
 
 function modesOf(input: ParticleHistoryInput): readonly ParticleMode[] {
-  const { number, medianDiameter, geometricStandardDeviation } = input;
-  const single =
-    number === undefined || medianDiameter === undefined || geometricStandardDeviation === undefined
-      ? []
-      : [{ number, medianDiameter, geometricStandardDeviation }];
-  const modes = input.modes ?? single;
-  if (modes.length === 0) throw new RangeError('modes is empty; give number, medianDiameter and geometricStandardDeviation');
+  const modes = input.modes ?? [input as ParticleMode];
+  inRange('modes.length', modes.length, 1, Infinity);
   for (const mode of modes) {
     inRange('number', mode.number, 1, 1e16, '1/m³');
     inRange('medianDiameter', mode.medianDiameter, 2e-9, 2e-5, 'm');

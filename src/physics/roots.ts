@@ -19,7 +19,7 @@ export function findRoot(f: (x: number) => number, low: number, high: number, to
   let fb = f(b);
   if (fa === 0) return a;
   if (fb === 0) return b;
-  if (!(fa * fb < 0)) throw new RangeError(`no root between ${low} and ${high}: the function does not change sign`);
+  if (!(fa * fb < 0)) throw new RangeError(`no root between ${low} and ${high}`);
   let share = 0.5;
   for (let i = 0; i < MAX_ITERATIONS; i++) {
     const x = a + share * (b - a);

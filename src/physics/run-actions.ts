@@ -18,10 +18,8 @@ export function performer(input: RunInput, run: RunRecorder): (event: RunEvent) 
   let isOpen = false;
   let volume = input.vessel?.volume;
 
-  const volumeFor = (event: RunEvent): CubicMeter => {
-    if (volume === undefined) throw new RangeError(`vessel.volume is undefined; the event ${event.kind} needs it`);
-    return inRange('vessel.volume', volume, 1e-9, 10, 'm³');
-  };
+  // Refuses undefined as well.
+  const knownVolume = (): CubicMeter => inRange('vessel.volume', volume!, 1e-9, 10, 'm³');
 
   const ramp = (to: Pascal, duration: Second, open: boolean): void => {
     if (duration === 0) return run.jumpTo(to);
@@ -43,15 +41,15 @@ export function performer(input: RunInput, run: RunRecorder): (event: RunEvent) 
         return ramp(inRange('pressurize.to', event.to, run.pressure(), 5e5, 'Pa'), event.duration, true);
       case 'stroke-pump':
         isOpen = false;
-        return pumpByStrokes(event, volumeFor(event), roomPressure, run);
+        return pumpByStrokes(event, knownVolume(), roomPressure, run);
       case 'steady-pump': {
         isOpen = false;
         const limit = inRange('steady-pump.ultimatePressure', event.ultimatePressure ?? 0, 0, 5e5, 'Pa');
-        return run.advance(run.time() + event.duration, { pump: { rate: event.speed / volumeFor(event), limit } });
+        return run.advance(run.time() + event.duration, { pump: { rate: event.speed / knownVolume(), limit } });
       }
       case 'squeeze': {
         isOpen = false;
-        const before = volumeFor(event);
+        const before = knownVolume();
         const change = inRange('squeeze.volumeChange', event.volumeChange, -0.99 * before, 10, 'm³');
         const from = run.time();
         const rate = change / event.duration;

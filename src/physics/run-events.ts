@@ -131,7 +131,7 @@ export function checkedEvents(events: readonly RunEvent[]): readonly RunEvent[] 
  * @throws RangeError outside a range, if times fall, or if it is empty
  */
 export function checkedHistory(history: readonly TimedPressure[]): readonly TimedPressure[] {
-  if (history.length === 0) throw new RangeError('pressureHistory is empty');
+  inRange('pressureHistory.length', history.length, 1, Infinity);
   history.forEach(({ time, pressure }, i) => {
     inRange(`pressureHistory[${i}].time`, time, i === 0 ? -LONGEST_RUN : history[i - 1]!.time, LONGEST_RUN, 's');
     inRange(`pressureHistory[${i}].pressure`, pressure, 5e3, 5e5, 'Pa');

@@ -94,8 +94,7 @@ function gasSpace(vessel: VesselShape): GasSpace {
 const FIRST_ZERO_OF_BESSEL_J0 = 2.404825557695773;
 
 function inCylinder(vessel: VesselShape, full: CubicMeter, fill: Ratio): GasSpace {
-  if (vessel.diameter === undefined) throw new RangeError('diameter is undefined; a cylinder needs it');
-  const diameter = inRange('diameter', vessel.diameter, 0.01, 2, 'm');
+  const diameter = inRange('diameter', vessel.diameter!, 0.01, 2, 'm');
   const height = inRange('height', vessel.height ?? (4 * full) / (Math.PI * diameter ** 2), 0.01, 4, 'm');
   const length = height * (1 - fill);
   return {

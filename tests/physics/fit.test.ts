@@ -155,7 +155,7 @@ describe('what a fit refuses', () => {
     ['readings[3].pressure', put(3, { gauge: -9.9e4 }), {}],
     ['roomPressure', readings, { roomPressure: 1 }],
     ['wallShare', readings, { wallShare: 1 }],
-    ['the hold from 15 to 20 s has 2 readings', readings, { holds: [{ from: 15, to: 20 }] }],
+    ['number of readings from 15 to 20 s is 2', readings, { holds: [{ from: 15, to: 20 }] }],
     ['initial.wallTimeConstant', readings, { initial: { wallTimeConstant: 0 } }],
     ['initial.thermometerTimeConstant', readings, { initial: { thermometerTimeConstant: 1e9 } }],
   ])('%s', (message, given, options) => {

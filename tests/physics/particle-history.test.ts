@@ -191,6 +191,11 @@ describe('what is refused', () => {
     ['negative water', { cloudCycles: [{ time: 0, duration: 10, liquidWaterContent: -1e-3 }] }],
     ['more than all particles', { cloudCycles: [{ ...cycle, activatedFraction: 1.1 }] }],
   ];
+  it('says which field of a single mode is missing', () => {
+    const { geometricStandardDeviation, ...rest } = good;
+    expect(() => particleHistory(rest)).toThrow(/^geometricStandardDeviation is undefined/);
+  });
+
   it.each(bad)('%s', (_, change) => {
     expect(particleHistory(good)).toHaveLength(2);
     expect(() => particleHistory({ ...good, ...change })).toThrow(RangeError);

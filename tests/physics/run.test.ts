@@ -454,7 +454,7 @@ describe('what a run refuses', () => {
   it.each<[string, Partial<RunInput>]>([
     ['give exactly one', {}],
     ['give exactly one', { pressureHistory: history, events: [hold] }],
-    ['pressureHistory is empty', { pressureHistory: [] }],
+    ['pressureHistory.length', { pressureHistory: [] }],
     ['pressureHistory[1].time', { pressureHistory: [...history].reverse() }],
     ['pressureHistory[1].pressure', { pressureHistory: [history[0]!, { time: 10, pressure: 4e3 }] }],
     ['duration', { pressureHistory: history, duration: 5 }],
