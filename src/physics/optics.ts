@@ -2,7 +2,7 @@
 import { DENSITY_LIQUID_WATER } from './constants.ts';
 import { exp, log } from './elementary.ts';
 import { mieExtinction } from './mie.ts';
-import { inRange, wholeInRange } from './range.ts';
+import { chosen, inRange, wholeInRange } from './range.ts';
 import type { KilogramPerCubicMeter, Meter, PerCubicMeter, Radian, Ratio } from './units.ts';
 
 /** Extinction coefficient: share of a beam lost per meter of path, 1/m. */
@@ -125,7 +125,7 @@ export interface Visibility {
  * Share of light a droplet sends toward an angle, over an even spread: droplets of 4 to 20 µm, 555 nm, by
  * `mieSphere`; 75–105° for the side, 30° behind, 150° in front.
  */
-const PHASE: Record<Exclude<Lighting, 'room'>, number> = { side: 0.041, back: 2.3, front: 0.17 };
+const PHASE: Record<Lighting, number> = { room: 0, side: 0.041, back: 2.3, front: 0.17 };
 /** Share sent within 45° of straight on, where the eye looks through the cloud at the backing; same source. */
 const SHARE_TOWARD_BACKING: Ratio = 0.88;
 /** Reflectance of matte black paper or cloth and of white paper: usual measured values, 3–6 % and 80–90 %. */
@@ -160,10 +160,10 @@ export function visibleContrast(view: {
   const lost = 1 - transmittance(view.opticalDepth);
   const lamp = inRange('lampOverRoom', view.lampOverRoom ?? LAMP_OVER_ROOM, 0, 1e5);
   const threshold = inRange('threshold', view.threshold ?? CONTRAST_THRESHOLD, 0.001, 0.9);
-  const backing = REFLECTANCE[view.backing] * (view.lighting === 'front' ? 1 + lamp : 1);
+  const backing = chosen('backing', view.backing, REFLECTANCE) * (view.lighting === 'front' ? 1 + lamp : 1);
   const byRoom = SHARE_TOWARD_BACKING * backing + (1 - SHARE_TOWARD_BACKING);
   // A white surface under illuminance E has luminance E/π, an even scatterer E/(4π): hence the fourth.
-  const byLamp = view.lighting === 'room' ? 0 : (lamp * PHASE[view.lighting]) / 4;
+  const byLamp = (lamp * chosen('lighting', view.lighting, PHASE)) / 4;
   const contrast = (lost * (byRoom + byLamp - backing)) / (backing + MIRRORED);
   return { contrast, visible: Math.abs(contrast) >= threshold, threshold };
 }
@@ -218,8 +218,7 @@ export interface RingOfDroplets {
 
 /** Diameter times the sine (in white light: the angle) of a ring, m. */
 function ringConstant({ ring = 1, feature = 'dark', wavelength }: RingOfDroplets): Meter {
-  const constants = { dark: DARK, bright: BRIGHT, red: RED }[feature];
-  const constant = constants[wholeInRange('ring', ring, 1, 3) - 1]!;
+  const constant = chosen('feature', feature, { dark: DARK, bright: BRIGHT, red: RED })[wholeInRange('ring', ring, 1, 3) - 1]!;
   if (feature === 'red') {
     if (wavelength !== undefined) throw new RangeError(`wavelength is ${wavelength} m; the red edge in white light takes none`);
     return constant;

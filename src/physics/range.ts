@@ -19,3 +19,13 @@ export function wholeInRange(name: string, value: number, low: number, high: num
   if (Number.isInteger(value)) return inRange(name, value, low, high);
   throw new RangeError(`${name} is ${value}; it must be a whole number`);
 }
+
+/**
+ * Returns what stands for a choice.
+ * @throws RangeError naming the argument, its value and the choices
+ */
+export function chosen<Choice extends string, T>(name: string, choice: Choice, from: Readonly<Record<Choice, T>>): T {
+  const value = from[choice];
+  if (value !== undefined) return value;
+  throw new RangeError(`${name} is ${choice}; choose ${Object.keys(from).join(', ')}`);
+}

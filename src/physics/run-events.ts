@@ -1,5 +1,5 @@
 /** What is done in a run, event by event. */
-import { inRange } from './range.ts';
+import { chosen, inRange } from './range.ts';
 import type { CubicMeter, Pascal, PerCubicMeter, Second } from './units.ts';
 
 /** A point of a pressure history. */
@@ -106,6 +106,10 @@ export type RunEvent =
   | LetParticlesIn;
 
 const LONGEST_RUN: Second = 1e6;
+/** That each event, or a stroke of it, may take; nothing for what may be sudden. */
+const SHORTEST: Record<RunEvent['kind'], Second> = {
+  pump: 0, 'stroke-pump': 1e-3, 'steady-pump': 1e-3, squeeze: 1e-3, pressurize: 1e-3, vent: 1e-3, hold: 0, wait: 0, particles: 0,
+};
 
 /**
  * The events as given, each duration checked.
@@ -114,12 +118,10 @@ const LONGEST_RUN: Second = 1e6;
 export function checkedEvents(events: readonly RunEvent[]): readonly RunEvent[] {
   events.forEach((event, i) => {
     const name = `events[${i}].`;
+    const shortest = chosen(`${name}kind`, event.kind, SHORTEST);
     if (event.kind === 'particles') inRange(`${name}number`, event.number, 0, 1e14, '1/m³');
-    else if (event.kind === 'stroke-pump') inRange(`${name}strokeTime`, event.strokeTime, 1e-3, 1e4, 's');
-    else {
-      const mayBeSudden = event.kind === 'hold' || event.kind === 'wait' || event.kind === 'pump';
-      inRange(`${name}duration`, event.duration, mayBeSudden ? 0 : 1e-3, LONGEST_RUN, 's');
-    }
+    else if (event.kind === 'stroke-pump') inRange(`${name}strokeTime`, event.strokeTime, shortest, 1e4, 's');
+    else inRange(`${name}duration`, event.duration, shortest, LONGEST_RUN, 's');
     if (event.kind === 'pump' || event.kind === 'pressurize') inRange(`${name}to`, event.to, 5e3, 5e5, 'Pa');
     if (event.kind === 'steady-pump') inRange(`${name}speed`, event.speed, 0, 1, 'm³/s');
   });

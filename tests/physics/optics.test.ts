@@ -212,6 +212,15 @@ describe('colored rings', () => {
     expect(highest / bright).toBeCloseTo(1, 1);
   });
 
+  it.each([
+    ['lighting', () => visibleContrast({ opticalDepth: 0.1, lighting: 'below' as 'side', backing: 'black' })],
+    ['backing', () => visibleContrast({ opticalDepth: 0.1, lighting: 'side', backing: 'gray' as 'black' })],
+    ['feature', () => coronaRadius({ dropletDiameter: 1e-5, feature: 'blue' as 'red' })],
+  ])('names a %s that there is not, and what there is', (name, call) => {
+    expect(call).toThrow(RangeError);
+    expect(call).toThrow(new RegExp(`^${name} is .*; choose \\w+, `));
+  });
+
   it('refuses a ring that is no whole number, a wavelength for white light, and a ring wider than a right angle', () => {
     expect(() => coronaRadius({ dropletDiameter: 1e-5, ring: 1.5 })).toThrow(/whole number/);
     expect(() => coronaRadius({ dropletDiameter: 1e-5, feature: 'red', wavelength: 5e-7 })).toThrow(/white light/);

@@ -476,6 +476,7 @@ describe('what a run refuses', () => {
     ['vessel.volume is undefined', { pump: { kind: 'steady-pump', speed: 1e-4, duration: 1 } }],
     ['pump.to', { events: [{ kind: 'pump', to: 1.1e5, duration: 1 }] }],
     ['pressurize.to', { events: [{ kind: 'pressurize', to: 9e4, duration: 1 }] }],
+    ['events[0].kind is sing; choose', { events: [{ kind: 'sing', duration: 1 } as unknown as RunEvent] }],
     ['events[0].duration', { events: [{ kind: 'vent', duration: 0 }] }],
     ['events[0].strokeTime', { vessel: { volume: 1e-3 }, events: [{ kind: 'stroke-pump', strokeVolume: 1e-4, strokeTime: 0, strokes: 1 }] }],
     ['events[0].number', { events: [{ kind: 'particles', number: Number.NaN }] }],
