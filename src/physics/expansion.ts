@@ -44,7 +44,8 @@ const MOST_STEPS = 50;
  * stays, and the saturation ratio may pass 1.
  * @param air without liquid water
  * @param pressure absolute, Pa, 5·10³ to 5·10⁵, reached from either side
- * @throws RangeError outside the range, if `air` carries liquid, or if the air would leave 123 to 332 K
+ * @throws RangeError outside the range, if `air` carries liquid, or if the air would leave 123 to 332 K (without
+ *   any vapor 450 K, where the constant heat capacity is 1.6 % low: Incropera & DeWitt 2007, table A.4)
  * Source: entropy of a mixture of ideal gases with constant heat capacities; e.g. Bohren & Albrecht 1998, ch. 3.
  */
 export function expandWithoutCondensation(air: MoistAir | CloudyAir, pressure: Pascal): MoistAir {

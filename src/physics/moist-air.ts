@@ -95,16 +95,17 @@ export function moistAir(state: {
 
 /**
  * Moist air of a given mixing ratio; unlike {@link moistAir} it may be supersaturated.
- * @param temperature K, 123 to 332
+ * @param temperature K, 123 to 332; without any vapor to 450
  * @param pressure absolute, Pa, 5·10³ to 5·10⁵
  * @param mixingRatio kg of vapor per kg of dry air, 0 to 0.6
  * @throws RangeError outside a range
  */
 export function moistAirOfMixingRatio(temperature: Kelvin, pressure: Pascal, mixingRatio: Ratio): MoistAir {
   inRange('mixingRatio', mixingRatio, 0, 0.6);
-  const saturationPressure = saturationPressureInAir(temperature, pressure);
   const vaporPressure = vaporPressureOf(pressure, mixingRatio);
-  return describe(temperature, pressure, vaporPressure, vaporPressure / saturationPressure);
+  // Air without vapor is not bound to the range of saturation: any temperature in it would do.
+  const bounded = mixingRatio === 0 ? Math.min(inRange('temperature', temperature, 123, 450, 'K'), 300) : temperature;
+  return describe(temperature, pressure, vaporPressure, vaporPressure / saturationPressureInAir(bounded, pressure));
 }
 
 function describe(temperature: Kelvin, pressure: Pascal, vaporPressure: Pascal, saturationRatio: Ratio): MoistAir {
@@ -112,7 +113,7 @@ function describe(temperature: Kelvin, pressure: Pascal, vaporPressure: Pascal, 
   const mixingRatio = (MOLAR_MASS_RATIO * vaporPressure) / (pressure - vaporPressure);
   const specificHumidity = mixingRatio / (1 + mixingRatio);
   // The dew point is that of vapor corrected for the presence of air: at saturation it equals the temperature.
-  const pureVaporPressure = vaporPressure / enhancementFactor(temperature, pressure);
+  const pureVaporPressure = vaporPressure && vaporPressure / enhancementFactor(temperature, pressure);
   const gasConstant = GAS_CONSTANT_DRY_AIR + specificHumidity * (GAS_CONSTANT_VAPOR - GAS_CONSTANT_DRY_AIR);
   return {
     temperature,

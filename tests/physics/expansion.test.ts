@@ -71,6 +71,13 @@ describe.each([
 });
 
 describe('expandWithoutCondensation', () => {
+  it('heats air without any vapor further, for it has no saturation', () => {
+    const hot = expandWithoutCondensation(moistAir({ temperature: 291, pressure: 3e4, relativeHumidity: 0 }), 1e5);
+    expect(hot).toMatchObject({ vaporPressure: 0, saturationRatio: 0, mixingRatio: 0, dewPoint: undefined });
+    expect(hot.density).toBeCloseTo(1e5 / (287.05 * hot.temperature), 4);
+    expect(() => expandWithoutCondensation(hot, 2e5)).toThrow(/temperature .*450/);
+  });
+
   it('may pass saturation, and goes on from there', () => {
     const start = moistAir({ temperature: 293, pressure: 1e5, relativeHumidity: 0.9 });
     const half = expandWithoutCondensation(start, 8.5e4);
