@@ -108,7 +108,7 @@ function correlationTable<Name extends string>(names: readonly Name[], correlati
     if (row === undefined || mirror === undefined || i === j) {
       throw new RangeError(`correlation between ${between.join(' and ')}; it must be between two of ${names.join(', ')}`);
     }
-    const r = inRange(`correlation between ${between.join(' and ')}`, coefficient, -1, 1, '');
+    const r = inRange(`correlation between ${between.join(' and ')}`, coefficient, -1, 1);
     row[j] = r;
     mirror[i] = r;
   }
