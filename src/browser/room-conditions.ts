@@ -1,6 +1,7 @@
 /** A reader's settings put into the conditions of a page. */
 import type { Live } from '../sheets/html/live.ts';
 import type { Apparatus, Conditions, Measured } from '../tables/conditions.ts';
+import { startsAbove } from '../tables/release.ts';
 import { inRoom, pressureAtElevation } from '../tables/room.ts';
 import { ROOM_TEXTS } from '../texts/index.ts';
 import type { RoomSettings } from './room-settings.ts';
@@ -52,7 +53,7 @@ function apparatusFor(own: Apparatus, { values, shape = own.vessel.shape }: Pick
     ...own,
     vessel: {
       ...vessel, shape, volume, diameter,
-      ...(values.rating === undefined ? {} : { [source.kind === 'pressurise' ? 'highestGauge' : 'lowestGauge']: values.rating }),
+      ...(values.rating === undefined ? {} : { [startsAbove(own) ? 'highestGauge' : 'lowestGauge']: values.rating }),
       // Measured on the kit's own vessel: another one's is estimated.
       ...(isOwnVessel ? {} : { wallTimeConstant: undefined }),
     } as Apparatus['vessel'],

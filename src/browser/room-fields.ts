@@ -4,6 +4,7 @@ import { pressureAltitude } from '../physics/atmosphere.ts';
 import { formatNumber, type Style } from '../tables/display.ts';
 import { ROOM_FIELD_TEXTS, ROOM_TEXTS, type RoomFieldName } from '../texts/index.ts';
 import type { Conditions } from '../tables/conditions.ts';
+import { startsAbove } from '../tables/release.ts';
 
 /** How a field is written and read in one unit. */
 export interface FieldUnit {
@@ -56,7 +57,7 @@ export const FIELDS = {
   volume: { units: [LITERS], low: 5e-5, high: 0.1, own: (c) => c.apparatus.vessel.volume },
   diameter: { units: [MILLIMETERS], low: 0.02, high: 1, own: (c) => c.apparatus.vessel.diameter },
   /** On the side of the room to which the source goes. */
-  rating: { units: [KILOPASCALS, INCHES], low: -1.1e5, high: 4e5, own: ({ apparatus: { vessel, source } }) => (source.kind === 'pressurise' ? vessel.highestGauge : vessel.lowestGauge) },
+  rating: { units: [KILOPASCALS, INCHES], low: -1.1e5, high: 4e5, own: ({ apparatus }) => (startsAbove(apparatus) ? apparatus.vessel.highestGauge : apparatus.vessel.lowestGauge) },
   stroke: { units: [MILLILITERS], low: 1e-6, high: 5e-3, own: ({ apparatus: { source } }) => (source.kind === 'stroke-pump' ? source.strokeVolume : undefined) },
   pumping: { units: [PER_MINUTE], low: 1e-2 / 60_000, high: 1 / 60, own: ({ apparatus: { source } }) => (source.kind === 'steady-pump' ? source.speed : undefined) },
   thermometer: { units: [SECONDS], low: 0.01, high: 3600, own: (c) => c.apparatus.thermometer.timeConstant },

@@ -1,5 +1,5 @@
 /** The conditions in words: what every page, table and print says it was computed for. */
-import { computeValue, printValue, type Conditions, type Style, type QuantityName } from '../tables/index.ts';
+import { computeValue, printValue, startsAbove, type Conditions, type Style, type QuantityName } from '../tables/index.ts';
 import { CONDITION_TEXTS, STATED_TEXTS } from '../texts/index.ts';
 import type { Condition } from './book.ts';
 import { writeValueQuestion } from './html/ask.ts';
@@ -19,7 +19,7 @@ const STATED = [
 /** The stated conditions, one by one. */
 export function conditionsList(conditions: Conditions, style: Style): Condition[] {
   const said = STATED_TEXTS[style.language];
-  const rating = conditions.apparatus.source.kind === 'pressurise' ? 'ratedHighestGauge' : 'ratedLowestGauge';
+  const rating = startsAbove(conditions.apparatus) ? 'ratedHighestGauge' : 'ratedLowestGauge';
   return STATED.map((stated) => {
     const of = stated === 'rating' ? rating : stated;
     return { label: said[of], reading: { ...printValue(of, computeValue(conditions, of, {}), undefined, style), ask: writeValueQuestion({ of, at: {} }) }, note: of === rating ? said.byItsMaker : undefined };

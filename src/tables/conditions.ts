@@ -2,6 +2,7 @@
 import type { Kelvin, Meter, Pascal, Ratio, Second, CubicMeter, PerCubicMeter } from '../physics/index.ts';
 import type { MaterialName } from '../texts/index.ts';
 import { watched } from './asked.ts';
+import { startsAbove } from './release.ts';
 
 /** A number in SI with its standard uncertainty. */
 export interface Measured {
@@ -118,7 +119,7 @@ function newState(conditions: Conditions, shifted?: InputName, by = 0): State {
   const roomTemperature = at('roomTemperature');
   const roomPressure = at('roomPressure');
   // What is let go ends at the room's pressure, so it starts above the room by what it is planned to fall.
-  const startPressure = roomPressure + (apparatus.source.kind === 'pressurise' ? plannedDrop : 0);
+  const startPressure = roomPressure + (startsAbove(apparatus) ? plannedDrop : 0);
   return {
     roomTemperature,
     roomPressure,

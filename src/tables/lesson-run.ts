@@ -1,6 +1,7 @@
 /** A lesson's steps as a simulated run: what gauge, thermometer and gas do, minute by minute. */
 import { simulateRun, type Run, type RunEvent } from '../physics/index.ts';
 import { stateOf, stateWith, type Conditions, type State } from './conditions.ts';
+import { startsAbove } from './release.ts';
 import { PLAIN_PUMPING, pumpingTime, runSetting } from './vessel-run.ts';
 
 /** A step of a run sheet, as far as the vessel is concerned. Seconds from the bell, SI. */
@@ -20,7 +21,7 @@ const VENT_DURATION = 5;
 export function lessonRun(conditions: Conditions, steps: readonly PlannedStep[]): Run {
   const state = stateOf(conditions);
   // A bottle that will be let go has the pressure of the room until a step presses air into it.
-  const startPressure = state.apparatus.source.kind === 'pressurise' ? state.roomPressure : state.startPressure;
+  const startPressure = state.roomPressure;
   const nuclei = nucleiOf(state, steps);
   const end = Math.max(0, ...steps.map(({ at, duration }) => at + duration));
   return simulateRun({
@@ -80,7 +81,7 @@ function eventsOfStep(state: State, step: PlannedStep, pressure: number): { even
 /** From one pressure to another with the apparatus's own source, no longer than the step lasts. */
 function pumpingOf(state: State, from: number, to: number, duration: number): { events: RunEvent[]; duration: number } {
   // Squeezed air that has cooled presses less than planned, so the same pressure once more is pressed in and not let out.
-  const isPressedIn = state.apparatus.source.kind === 'pressurise' ? to >= from : to > from;
+  const isPressedIn = startsAbove(state.apparatus) ? to >= from : to > from;
   if (isPressedIn) return { events: [{ kind: 'pressurize', to, duration: Math.min(duration, PLAIN_PUMPING) }], duration: Math.min(duration, PLAIN_PUMPING) };
   const time = Math.min(duration, pumpingTime(state, from, to));
   return { events: [{ kind: 'pump', to, duration: time }], duration: time };

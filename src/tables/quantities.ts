@@ -11,6 +11,7 @@ import { clear, cloudy, limitWithoutParticles, onset, parcelAt, pressureAfter, r
 import { depthAcross, fallSpeed, particlesOf, ringRadius } from './cloud.ts';
 import { stateWith, type State } from './conditions.ts';
 import type { Parameters } from './parameters.ts';
+import { startsAbove } from './release.ts';
 import { remembered } from './remembered.ts';
 import { ofCloud, ofRoom, ofRun, ofVessel, onDrop, onHeight, ROOM, share, VESSEL, type QuantityKind } from './quantity-kind.ts';
 import { acrossWall, marginLeft, ratingToward, stressAround } from './rating.ts';
@@ -94,12 +95,13 @@ export const QUANTITIES = {
 
   stationPressure: { dimension: 'pressure', needs: ['elevation'], takes: [], compute: (s) => s.roomPressure },
   elevation: { dimension: 'height', needs: ['elevation'], takes: [], compute: (_, { elevation }) => elevation ?? 0 },
-  /** Gauge that cools the air of this elevation as much as the drop cools that of the kit's own room. */
+  /** Gauge that cools the air of this elevation as much as the drop cools that of the kit's own room: at the end of pumping, or before a vessel is let go. */
   gaugeSameCooling: { dimension: 'pressure', needs: ['elevation', 'drop'], takes: ['humidity', 'temperature'],
     compute: (s, { drop }) => {
       const cooled = expandWithoutCondensation(vesselAir(inKitRoom(s)), s.kitStartPressure - drop).temperature;
       const here = vesselAir(s);
-      const pressure = s.startPressure * (cooled / s.startTemperature) ** (here.heatCapacity / here.gasConstant);
+      const ratio = (cooled / s.startTemperature) ** (here.heatCapacity / here.gasConstant);
+      const pressure = startsAbove(s.apparatus) ? s.roomPressure / ratio : s.startPressure * ratio;
       return pressure - s.roomPressure - s.gaugeError;
     } },
 

@@ -3,6 +3,7 @@ import { clear, onset, pressureAfter } from './air.ts';
 import { answered } from './answered.ts';
 import { cloudAt, depthAcross, isSeen } from './cloud.ts';
 import { stateOf, stateWith, type Conditions, type State } from './conditions.ts';
+import { startsAbove } from './release.ts';
 import { pumpedAndWatched, timeToDrop, strokesToDrop } from './vessel-run.ts';
 
 /** What stands in the way, the gravest first. */
@@ -46,10 +47,10 @@ const DAMPEST = 0.99;
 /** What the conditions let happen at their planned drop. */
 export function verdictOn(conditions: Conditions): Verdict {
   const state = stateOf(conditions);
-  const { apparatus: { vessel, gauge, source }, plannedDrop: drop, startPressure, roomPressure } = state;
+  const { apparatus: { vessel, gauge }, plannedDrop: drop, startPressure, roomPressure } = state;
   const above = startPressure - roomPressure;
   const reading = above - drop;
-  const isAbove = source.kind === 'pressurise';
+  const isAbove = startsAbove(state.apparatus);
   const rated = isAbove ? vessel.highestGauge : vessel.lowestGauge;
   const pumpDrop = deepestOfSource(state);
   const deepestDrop = isAbove ? Math.min(vessel.highestGauge, gauge.highestGauge, pumpDrop) : Math.min(above - vessel.lowestGauge, above - gauge.lowestGauge, pumpDrop);
@@ -79,11 +80,11 @@ export function verdictOn(conditions: Conditions): Verdict {
 }
 
 /** How far the source brings the pressure down, Pa below the start. */
-function deepestOfSource({ apparatus: { source, vessel }, startPressure }: State): number {
+function deepestOfSource({ apparatus: { source, vessel }, startPressure, roomPressure }: State): number {
   switch (source.kind) {
     case 'stroke-pump': case 'steady-pump': return startPressure - ABOVE_PUMP_END * source.ultimatePressure;
-    // A bottle squeezed and let go: its air has been at a higher pressure by its share of the volume.
-    case 'squeeze': return startPressure * (source.volumeChange / vessel.volume);
+    // Boyle's law, at the room's temperature, for the air of a bottle squeezed and let go.
+    case 'squeeze': return (roomPressure * source.volumeChange) / Math.max(vessel.volume - source.volumeChange, Number.MIN_VALUE);
     case 'pressurise': return source.highestGauge;
   }
 }

@@ -6,6 +6,8 @@ import { remembered } from './remembered.ts';
 
 /** A gentle source takes this long where nothing else says so, s. */
 export const PLAIN_PUMPING = 10;
+/** Hands that squeezed a bottle let go of it in this time, s. */
+const LETTING_GO = 0.5;
 /** Between gas and walls while a class watches, K; the time constant goes with its fourth root. */
 const TYPICAL_DIFFERENCE = 5;
 /** From this humidity on a vessel is one with water in it, and its walls are wet. */
@@ -44,7 +46,7 @@ export function pumpingTime({ apparatus }: State, from: number, to: number): num
     case 'steady-pump':
       return (vessel.volume / source.speed) * Math.log((from - source.ultimatePressure) / (to - source.ultimatePressure));
     case 'squeeze':
-      return PLAIN_PUMPING;
+      return LETTING_GO;
     case 'pressurise':
       return source.releaseTime;
   }

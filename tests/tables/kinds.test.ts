@@ -133,7 +133,7 @@ describe('rooms at the edges of what a school can be', () => {
     ['no particles listed', { ...conditions, particles: [] }],
     ['a sphere', { ...conditions, apparatus: { ...conditions.apparatus, vessel: { ...conditions.apparatus.vessel, shape: 'sphere', diameter: 0.21 } } }],
     ['a steady pump', withSource({ kind: 'steady-pump', speed: 1e-4, ultimatePressure: 12_000 })],
-    ['a squeezed bottle', withSource({ kind: 'squeeze', volumeChange: -5e-4 })],
+    ['a squeezed bottle', withSource({ kind: 'squeeze', volumeChange: 5e-4 })],
     ['a bottle under pressure', withSource({ kind: 'pressurise', highestGauge: 100_000, releaseTime: 1 })],
     ['a drop beyond what the pump reaches', { ...conditions, plannedDrop: 95_000 }],
   ])('%s: each table has its rows, and nothing but numbers, words and nothing', (_, of) => {

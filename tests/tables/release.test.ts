@@ -1,6 +1,6 @@
 /** A bottle that is pumped up and let go: where it starts, what its lesson does, where it ends. */
 import { describe, expect, it } from 'vitest';
-import { lessonRun, stateOf, verdictOn, type Conditions, type PlannedStep } from '../../src/tables/index.ts';
+import { computeValue, lessonRun, stateOf, verdictOn, type Conditions, type PlannedStep } from '../../src/tables/index.ts';
 import { conditions, withSource } from './conditions.ts';
 
 const ofPump = withSource({ kind: 'pressurise', highestGauge: 60_000, releaseTime: 0.5 });
@@ -58,6 +58,35 @@ describe('a bottle that is let go', () => {
       expect(coldest(390, 420)).toBeGreaterThan(WARM * (1 / 1.2) ** (2 / 7));
       expect(series.at(-1)!.pressure).toBeCloseTo(ROOM, 0);
     });
+  });
+
+  it.each([
+    [0, 101_325],
+    [2000, 79_501],
+  ])('needs the same share of the pressure at %d m, before it is let go', (elevation, room) => {
+    // Equal cooling is an equal ratio of pressures (Poisson); station pressures of the US Standard Atmosphere 1976, table I.
+    expect(computeValue(bottle, 'gaugeSameCooling', { elevation }).value! / (room * (0.2 * 1e5 / ROOM))).toBeCloseTo(1, 2);
+  });
+});
+
+describe('a bottle that is squeezed and let go', () => {
+  const squeezed: Conditions = {
+    ...withSource({ kind: 'squeeze', volumeChange: 5e-4 }),
+    apparatus: { ...withSource({ kind: 'squeeze', volumeChange: 5e-4 }).apparatus, vessel: { ...vessel, volume: 0.005, lowestGauge: -2000, highestGauge: 30_000 }, gauge: { ...gauge, lowestGauge: 0, highestGauge: 100_000 } },
+    plannedDrop: 10_000,
+  };
+
+  it('starts above the room, and is judged by its upper rating', () => {
+    expect(stateOf(squeezed).startPressure).toBe(ROOM + 10_000);
+    expect(verdictOn(squeezed)).toMatchObject({ obstacles: [], ratingMargin: 20_000, gauge: 10_000 });
+  });
+
+  // Boyle's law: half a liter out of five leaves 1/0.9 of the pressure.
+  it.each([
+    [(ROOM / 0.9 - ROOM) * 0.999, []],
+    [(ROOM / 0.9 - ROOM) * 1.001, ['pump']],
+  ])('reaches what Boyle’s law gives: %d Pa', (plannedDrop, obstacles) => {
+    expect(verdictOn({ ...squeezed, plannedDrop }).obstacles).toEqual(obstacles);
   });
 });
 

@@ -1,4 +1,5 @@
 /** One gauge reading in every unit that gauges are sold with, and absolute for the room. */
+import { startsAbove } from '../release.ts';
 import { columnOf, roundSteps, rowsOfQuantities, type TableKind } from '../table-kind.ts';
 
 const columns = [
@@ -13,7 +14,7 @@ export const gaugeReadings: TableKind = {
   takes: ['elevation'],
   columns,
   defaultList: (state) => {
-    const end = (state.apparatus.source.kind === 'pressurise' ? 1 : -1) * state.plannedDrop;
+    const end = (startsAbove(state.apparatus) ? 1 : -1) * state.plannedDrop;
     return roundSteps(Math.abs(end), 4).map((step) => (step === 0 ? 0 : Math.sign(end) * step));
   },
   rows: rowsOfQuantities('reading', columns),

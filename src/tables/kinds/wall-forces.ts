@@ -1,5 +1,6 @@
 /** What the air outside does to the vessel, and how far that is from its maker's rating. */
 import { stateAt } from '../air.ts';
+import { startsAbove } from '../release.ts';
 import { columnOf, roundSteps, rowsOfQuantities, type TableKind } from '../table-kind.ts';
 
 const columns = [
@@ -19,11 +20,11 @@ export const wallForces: TableKind = {
   takes: ['elevation'],
   columns: [columnOf('pressureDifference', 'gaugeReading', { label: 'insideLessOutside', given: true }), ...columns],
   defaultList: ({ apparatus, plannedDrop }) => {
-    const end = (apparatus.source.kind === 'pressurise' ? 1 : -1) * plannedDrop;
+    const end = (startsAbove(apparatus) ? 1 : -1) * plannedDrop;
     return roundSteps(Math.abs(end), 4).map((step) => (step === 0 ? 0 : Math.sign(end) * step));
   },
   marked: ({ apparatus }) => [
-    apparatus.source.kind === 'pressurise'
+    startsAbove(apparatus)
       ? { at: apparatus.vessel.highestGauge, mark: 'highestRated' }
       : { at: apparatus.vessel.lowestGauge, mark: 'lowestRated' },
   ],
