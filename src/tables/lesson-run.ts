@@ -16,21 +16,18 @@ export interface PlannedStep {
 
 /** A vessel opened to the room has its pressure within a few seconds. */
 const VENT_DURATION = 5;
+/** Closer than this, nothing is left to pump, Pa. */
+const SAME_PRESSURE = 1;
 
 /** The run of a lesson in its room and vessel. Lasts until the end of the last step. */
 export function lessonRun(conditions: Conditions, steps: readonly PlannedStep[]): Run {
   const state = stateOf(conditions);
   // A bottle that will be let go has the pressure of the room until a step presses air into it.
-  const startPressure = state.roomPressure;
-  const nuclei = nucleiOf(state, steps);
+  const run = { ...runSetting(stateWith(state, { startPressure: state.roomPressure })), nuclei: nucleiOf(state, steps) };
   const end = Math.max(0, ...steps.map(({ at, duration }) => at + duration));
-  return simulateRun({
-    ...runSetting(stateWith(state, { startPressure })),
-    nuclei,
-    events: eventsOf(state, steps, startPressure),
-    duration: end,
-    interval: 2,
-  });
+  const pressureAfter = (events: readonly RunEvent[]): number =>
+    events.length === 0 ? state.roomPressure : simulateRun({ ...run, events, interval: Infinity }).series.at(-1)!.pressure;
+  return simulateRun({ ...run, events: eventsOf(state, steps, pressureAfter), duration: end, interval: 2 });
 }
 
 /** What droplets form on, once it is let in: that of the first step that lets particles in. None at the start. */
@@ -41,13 +38,13 @@ function nucleiOf(state: State, steps: readonly PlannedStep[]): { number: number
 }
 
 /** The steps as events without gaps: what is done, then waiting until the next step. */
-function eventsOf(state: State, steps: readonly PlannedStep[], startPressure: number): RunEvent[] {
+function eventsOf(state: State, steps: readonly PlannedStep[], pressureAfter: (events: readonly RunEvent[]) => number): RunEvent[] {
   const events: RunEvent[] = [];
-  let pressure = startPressure;
+  let pressure = state.roomPressure;
   let now = 0;
   for (const step of [...steps].sort((a, b) => a.at - b.at)) {
     if (step.at > now) events.push({ kind: 'wait', duration: step.at - now });
-    const done = eventsOfStep(state, step, pressure);
+    const done = eventsOfStep(state, step, pressure, () => pressureAfter(events));
     events.push(...done.events);
     pressure = done.pressure;
     now = step.at + step.duration;
@@ -56,12 +53,12 @@ function eventsOf(state: State, steps: readonly PlannedStep[], startPressure: nu
 }
 
 /** A step's events, which fill its duration, and the pressure it leaves. */
-function eventsOfStep(state: State, step: PlannedStep, pressure: number): { events: RunEvent[]; pressure: number } {
+function eventsOfStep(state: State, step: PlannedStep, pressure: number, pressureNow: () => number): { events: RunEvent[]; pressure: number } {
   const { action, duration } = step;
   const rest = (used: number): RunEvent => ({ kind: 'wait', duration: Math.max(0, duration - used) });
   if (action === 'pump') {
-    const target = state.startPressure - (step.drop ?? state.plannedDrop);
-    const pumping = pumpingOf(state, pressure, target, duration);
+    const target = state.startPressure - (step.drop ?? (startsAbove(state.apparatus) ? 0 : state.plannedDrop));
+    const pumping = pumpingOf(state, pressure, pressureNow(), target, duration);
     return { events: [...pumping.events, rest(pumping.duration)], pressure: target };
   }
   if (action === 'vent') {
@@ -78,11 +75,14 @@ function eventsOfStep(state: State, step: PlannedStep, pressure: number): { even
   return { events: [action === 'hold' ? { kind: 'hold', duration } : rest(0)], pressure };
 }
 
-/** From one pressure to another with the apparatus's own source, no longer than the step lasts. */
-function pumpingOf(state: State, from: number, to: number, duration: number): { events: RunEvent[]; duration: number } {
-  // Squeezed air that has cooled presses less than planned, so the same pressure once more is pressed in and not let out.
-  const isPressedIn = startsAbove(state.apparatus) ? to >= from : to > from;
-  if (isPressedIn) return { events: [{ kind: 'pressurize', to, duration: Math.min(duration, PLAIN_PUMPING) }], duration: Math.min(duration, PLAIN_PUMPING) };
-  const time = Math.min(duration, pumpingTime(state, from, to));
-  return { events: [{ kind: 'pump', to, duration: time }], duration: time };
+/**
+ * To a pressure with the apparatus's own source, no longer than the step lasts. A closed vessel does not keep the pressure
+ * it was brought to: its air warms or cools to the walls and takes up vapor. So what it has by now says whether air goes in or out.
+ * @param planned what the step before left
+ */
+function pumpingOf(state: State, planned: number, now: number, to: number, duration: number): { events: RunEvent[]; duration: number } {
+  if (Math.abs(to - now) < SAME_PRESSURE) return { events: [{ kind: 'hold', duration: 0 }], duration: 0 };
+  const isPressedIn = to > now;
+  const time = Math.min(duration, isPressedIn ? PLAIN_PUMPING : pumpingTime(state, to > planned ? now : planned, to));
+  return { events: [{ kind: isPressedIn ? 'pressurize' : 'pump', to, duration: time }], duration: time };
 }

@@ -1,6 +1,6 @@
 /** Broken content folders: every one is found out, with the right code at the right place and nothing besides. */
 import { writeFile } from 'node:fs/promises';
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
@@ -213,6 +213,23 @@ describe('content folders', () => {
 
 /** Codes of gates that compare two numbers. */
 const COMPARING = ['beyond-rating', 'beyond-gauge', 'beyond-pump', 'below-resolution', 'step-order', 'beyond-lesson', 'clear-denied'];
+
+describe('what a step of a vessel under pressure may expect', () => {
+  it.each([
+    ['a cloud as the vessel is opened', 'vent', 'cloud', []],
+    ['a cloud as air is pressed in', 'pump', 'cloud', ['cloud-denied']],
+    ['clear air as air is pressed in', 'pump', 'clear', []],
+  ])('%s', async (_, action, expected, codes) => {
+    const findings = await withOverlay('none', undefined, async (folder) => {
+      const jar = join(folder, 'apparatus/jar.yaml');
+      await writeFile(jar, readFileSync(jar, 'utf8').replace(/kind: stroke-pump[\s\S]*?(?=gauge:)/, 'kind: pressurise\n  highest: 60 kPa gauge\n  releaseTime: 0.3 s\n'));
+      const run = join(folder, 'kits/first-cloud/run.mdx');
+      await writeFile(run, `<Step at="0 min" for="1 min" title="Let particles in" action="particles">\nOpen.\n</Step>\n\n<Step at="1 min" for="1 min" title="Go" action="${action}" expect="${expected}">\nGo.\n</Step>\n`);
+      return check(folder);
+    });
+    expect(findings.map(({ code }) => code).filter((code) => code.endsWith('-denied'))).toEqual(codes);
+  });
+});
 
 describe('the catalogue', () => {
   const codesOf = (findings: readonly string[]): Set<string> => new Set(findings.map((finding) => finding.split(' ')[0] ?? ''));

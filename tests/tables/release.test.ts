@@ -106,3 +106,24 @@ describe('a vessel under low pressure', () => {
     for (const { time, pressure } of series) if (time >= 96) expect(Math.abs(pressure - ROOM)).toBeLessThan(600);
   });
 });
+
+describe('a lesson whose vessel did not keep the pressure it was brought to', () => {
+  const last = (of: Conditions, steps: readonly PlannedStep[]): number => lessonRun(of, steps).series.at(-1)!.pressure;
+
+  it('presses air in and lets it go where its steps name no drop', () => {
+    const pressedIn: PlannedStep = { at: 60, duration: 5, action: 'pump' };
+    expect(last(bottle, [pressedIn])).toBeGreaterThan(ROOM + 15_000);
+    expect(last(bottle, [pressedIn, { at: 65, duration: 30, action: 'vent' }])).toBeCloseTo(ROOM, 0);
+  });
+  it('lets out what vapor of wet walls brought above the room', () => {
+    expect(last(bottle, [{ at: 120, duration: 0.5, action: 'pump', drop: 20_000 }])).toBeCloseTo(ROOM, -1);
+  });
+  it('is pumped again where it warmed past the next mark', () => {
+    const steps: readonly PlannedStep[] = [{ at: 0, duration: 300, action: 'pump', drop: 20_000 }, { at: 300, duration: 1.5, action: 'pump', drop: 19_500 }];
+    expect(last(conditions, steps)).toBeCloseTo(ROOM - 19_500, 0);
+  });
+  it('is filled where it cooled past the next mark', () => {
+    const warm: Conditions = { ...conditions, inputs: { ...conditions.inputs, startTemperatureDifference: { value: 20, uncertainty: 0 } } };
+    expect(last(warm, [{ at: 300, duration: 10, action: 'pump', drop: 500 }])).toBeCloseTo(ROOM - 500, 0);
+  });
+});

@@ -9,14 +9,20 @@ export function claimGate(content: Content, plan: KitPlan): Finding[] {
   let particles = false;
   let drop: Pascal = 0;
   for (const step of plan.steps) {
-    if (step.action === 'vent') drop = 0;
-    drop = step.drop?.size ?? drop;
+    drop = step.drop?.size ?? dropLeftBy(step.action, plan) ?? drop;
     const problem = checkClaim(step, drop, particles, () => startAir(plan, content, drop));
     if (problem !== undefined) findings.push(plan.atStep(step, problem));
     // Particles stay in the vessel when air is let in, so they count for all later steps.
     particles ||= step.action === 'particles' || step.particles !== undefined;
   }
   return findings;
+}
+
+/** The drop after an action that names none: a vessel under pressure is at its start once air is pressed in, and falls when it is opened. */
+function dropLeftBy(action: string | undefined, { way, kit }: KitPlan): Pascal | undefined {
+  if (action === 'vent') return way === 'pressurised' ? kit.meta.drop.value : 0;
+  if (action === 'pump') return way === 'pressurised' ? 0 : kit.meta.drop.value;
+  return undefined;
 }
 
 function checkClaim(step: PlannedStep, drop: Pascal, particles: boolean, air: () => MoistAir): Problem | undefined {
