@@ -59,6 +59,7 @@ export function absolutePressure(range?: Range): z.ZodType<WrittenQuantity<'pres
 
 /** A pressure that must say `gauge` or `absolute`; one of them alone if `only` names it. */
 export function level(only?: PressureLevel['reference']): z.ZodType<PressureLevel> {
+  const example = only === 'absolute' ? '150 hPa absolute' : only === 'gauge' ? '40 kPa gauge' : '-70 kPa gauge';
   const read = (text: string): Reading<PressureLevel> => {
     const reading = parseLevel(text);
     if ('problem' in reading) return reading;
@@ -68,7 +69,7 @@ export function level(only?: PressureLevel['reference']): z.ZodType<PressureLeve
         problem: {
           code: 'contradiction',
           what: `\`${text}\` is ${reference}, and ${only} belongs here`,
-          instead: `write it as ${only}`,
+          instead: `write it as ${only}, as in \`${example}\``,
         },
       };
     }
@@ -83,10 +84,10 @@ export function level(only?: PressureLevel['reference']): z.ZodType<PressureLeve
     }
     return reading;
   };
-  return written(read, 'pressure', '-70 kPa gauge').meta({
+  return written(read, 'pressure', example).meta({
     type: 'string',
     form: `A pressure with its unit and the word ${only ?? 'gauge or absolute'}${only === 'absolute' ? '' : '; gauge readings below the room are negative'}.`,
-    examples: [only === 'absolute' ? '150 hPa absolute' : only === 'gauge' ? '40 kPa gauge' : '-70 kPa gauge'],
+    examples: [example],
   });
 }
 

@@ -14,7 +14,7 @@ export interface KindOfFile {
 
 export const KINDS_OF_FILE: readonly KindOfFile[] = [
   { id: 'kit', path: 'kits/<kit>/kit.yaml', about: 'For whom the lesson is, with what, how long, in what order things are made ready.', schema: kitSchema },
-  { id: 'question', path: 'kits/<kit>/questions/<question>.mdx', about: 'One question. The fields stand at the top between two lines of `---`; the stem and the worked solution stand below.', schema: questionSchema(VOCABULARY) },
+  { id: 'question', path: 'kits/<kit>/questions/<question>.mdx', about: 'One question. The fields stand at the top between two lines of `---`; the stem stands below, and after it, in `<TeacherOnly>`, the worked solution.', schema: questionSchema(VOCABULARY) },
   { id: 'room', path: 'rooms/<room>.yaml', about: 'The air of a room: either its elevation or the pressure that its barometer shows.', schema: roomSchema },
   { id: 'apparatus', path: 'apparatus/<apparatus>.yaml', about: 'The vessel with its maker’s rating, the pump or pressure source, the gauge, the thermometer, the light.', schema: apparatusSchema },
   { id: 'particles', path: 'particles/<particles>.yaml', about: 'What droplets condense on.', schema: particlesSchema },
