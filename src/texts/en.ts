@@ -358,6 +358,11 @@ export const tags = {
 /** Conditions in one sentence: under every table, in the margins of paper. */
 export const conditions = {
   computedFor: (room: string, temperature: string, pressure: string, humidity: string) => `Computed for ${room}: ${temperature}, ${pressure}, ${humidity} humidity in the vessel`,
+  /** In place of the room's name, where a table is asked at another elevation. */
+  elsewhere: (elevation: string) => `a room at ${elevation}`,
+  drop: (drop: string) => `a drop of ${drop}`,
+  number: (number: string) => `particles ${number}`,
+  cloudEvery: (time: string) => `a cloud every ${time}`,
 };
 
 /** Conditions one by one. */

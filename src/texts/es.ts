@@ -352,6 +352,10 @@ export const tags: typeof en.tags = {
 
 export const conditions: typeof en.conditions = {
   computedFor: (room, temperature, pressure, humidity) => `Calculado para ${room}: ${temperature}, ${pressure}, humedad del ${humidity} en el recipiente`,
+  elsewhere: (elevation) => `una sala a ${elevation}`,
+  drop: (drop) => `una caída de ${drop}`,
+  number: (number) => `partículas ${number}`,
+  cloudEvery: (time) => `una nube cada ${time}`,
 };
 
 export const stated: typeof en.stated = {

@@ -3,6 +3,7 @@ import { renderCurve } from '../../figures/draw-curve.ts';
 import { computeTable, printTable, stateOf, type Conditions, type Curve, type Style, type Table, type TableKind, type TableRequest } from '../../tables/index.ts';
 import { KIND_TITLES } from '../../texts/index.ts';
 import { writeTableRequest } from './ask.ts';
+import { computedFor } from '../conditions-text.ts';
 import { renderRows } from './rows.ts';
 import { html, NOTHING, raw, type Raw } from './text.ts';
 
@@ -23,17 +24,17 @@ export interface Setting {
 }
 
 /** `<figure class="worked">`: title, for which room, the table. */
-export function renderTable({ id, kind, request, caption }: TableFigure, { conditions, computedFor, style }: Setting): Raw {
+export function renderTable({ id, kind, request, caption }: TableFigure, { conditions, style }: Setting): Raw {
   const title = caption ?? KIND_TITLES[style.language][kind.kind];
   const table = computeTable(kind, conditions, request);
-  return html`<figure class="worked" id="${id}" data-table="${writeTableRequest(kind, request)}"><figcaption><span class="title">${title}</span> <span class="for">${computedFor}</span></figcaption><div class="scroll" tabindex="0" role="group" aria-label="${title}">${renderRows(printTable(table, style), title)}</div></figure>`;
+  return html`<figure class="worked" id="${id}" data-table="${writeTableRequest(kind, request)}"><figcaption><span class="title">${title}</span> <span class="for">${computedFor(conditions, style, request.at)}</span></figcaption><div class="scroll" tabindex="0" role="group" aria-label="${title}">${renderRows(printTable(table, style), title)}</div></figure>`;
 }
 
 /** The figure of a table kind, from all of its columns; nothing where the kind has none. */
-export function renderCurveOf({ id, kind, request, caption }: TableFigure, { conditions, computedFor, style }: Setting): Raw {
+export function renderCurveOf({ id, kind, request, caption }: TableFigure, { conditions, style }: Setting): Raw {
   const curve = curveOf(kind, request, conditions, id, style);
   if (curve === undefined) return NOTHING;
-  return html`<figure class="worked" id="${id}" data-curve="${writeTableRequest(kind, request)}"><figcaption><span class="title">${caption ?? curve.title}</span> <span class="for">${computedFor}</span></figcaption><div class="curve">${raw(renderCurve(curve, style))}</div></figure>`;
+  return html`<figure class="worked" id="${id}" data-curve="${writeTableRequest(kind, request)}"><figcaption><span class="title">${caption ?? curve.title}</span> <span class="for">${computedFor(conditions, style, request.at)}</span></figcaption><div class="curve">${raw(renderCurve(curve, style))}</div></figure>`;
 }
 
 /** What the figure of a table shows. */
