@@ -8,7 +8,7 @@ export const PARTS: ExampleGroup = {
   examples: [
     {
       of: 'Step',
-      about: 'When it begins, how long it takes, what is done. With a drop, the gauge’s reading stands beside it; with `expect`, what to look for. The check refuses a cloud that cannot form.',
+      about: 'When it begins, how long it takes, what is done. With a drop, the gauge’s reading stands beside it; with `expect`, what to look for. The check refuses a cloud that cannot form. Where the vessel is under pressure or squeezed, `pump` presses air in and `vent` lets it go: the cloud is expected there.',
       on: 'run',
       source: '<Step at="12 min" for="3 min" title="Pump, with no particles" action="pump" drop="20 kPa" expect="clear">\n\nPump slowly. Let one student call out the gauge.\n\n</Step>',
     },
