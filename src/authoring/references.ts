@@ -35,6 +35,8 @@ export function checkReferences({ root, isEdition = false }: Pick<Folder, 'root'
     ...files.flatMap(duplicates),
     ...duplicateCodes(files),
     ...files.flatMap(typedInQuestion),
+    // What was published so is read as it was.
+    ...(isEdition ? [] : files.flatMap(componentInField)),
     ...cycles(files, root),
     ...translations(files),
   ];
@@ -102,6 +104,22 @@ function typedInQuestion(file: LoadedFile): Finding[] {
       ),
     ),
   );
+}
+
+/** Fields are shown as they are written, tags and all: components belong into the text. */
+function componentInField(file: LoadedFile): Finding[] {
+  if (file.kind !== 'question' || file.data === undefined) return [];
+  const question = file.data as QuestionMeta;
+  const rubric = question.kind === 'text' ? question.rubric.map(({ text }, i) => ({ text, path: ['rubric', i, 'text'] as const })) : [];
+  return [...textsOf(question), ...rubric].flatMap(({ text, path }) => {
+    const tag = /<\/?[A-Z]\w*(?=[\s/>])/.exec(text)?.[0];
+    if (tag === undefined) return [];
+    return findingAt(file.file, file.locate(path), {
+      code: 'component-placement',
+      what: `\`${tag}>\` stands in a field, which would show it as it is written`,
+      instead: 'say it without a component, or put it into the text below the fields; an option may have `value:` with the name of what is computed',
+    });
+  });
 }
 
 /** What students read of a question, save its own text. */

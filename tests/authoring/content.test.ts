@@ -99,6 +99,7 @@ const CASES: readonly (readonly [name: string, findings: readonly string[], with
   ['flame-without-end', ['flame-not-extinguished kits/first-cloud/run.mdx:9:1']],
   ['ember-without-end', ['flame-not-extinguished kits/first-cloud/kit.yaml:7:13']],
   ['flame-with-vapor', ['flame-with-vapor kits/first-cloud/kit.yaml:7:13']],
+  ['component-in-field', ['component-placement kits/first-cloud/questions/in-words.mdx:6:24']],
   ['cloud-without-particles', ['cloud-denied kits/first-cloud/run.mdx:3:1']],
   ['cloud-before-saturation', ['cloud-denied kits/first-cloud/run.mdx:21:1']],
   ['clear-beyond-limit', ['clear-denied kits/first-cloud/run.mdx:3:1']],
