@@ -48,6 +48,7 @@ const LOWEST_PRESSURE = /* @__PURE__ */ pressureIn(LOWER_STRATOSPHERE, HIGHEST);
 /**
  * Temperature, pressure and density of the standard atmosphere.
  * @param geopotentialAltitude m, −5000 to 32 000
+ * @returns K, Pa (absolute) and kg/m³
  * @throws RangeError outside the range
  * Source: ISO 2533:1975; US Standard Atmosphere 1976, eqs. 23 and 33 and table 4. Below sea level the lapse rate of the troposphere continues.
  */

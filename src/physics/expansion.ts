@@ -44,6 +44,7 @@ const MOST_STEPS = 50;
  * stays, and the saturation ratio may pass 1.
  * @param air without liquid water
  * @param pressure absolute, Pa, 5·10³ to 5·10⁵, reached from either side
+ * @returns see {@link MoistAir}; of the same mixing ratio
  * @throws RangeError outside the range, if `air` carries liquid, or if the air would leave 123 to 332 K (without
  *   any vapor 450 K, where the constant heat capacity is 1.6 % low: Incropera & DeWitt 2007, table A.4)
  * Source: entropy of a mixture of ideal gases with constant heat capacities; e.g. Bohren & Albrecht 1998, ch. 3.
@@ -61,6 +62,7 @@ export function expandWithoutCondensation(air: MoistAir | CloudyAir, pressure: P
  * Liquid that `air` carries evaporates again on compression.
  * @param air not supersaturated
  * @param pressure absolute, Pa, 5·10³ to 5·10⁵, reached from either side
+ * @returns see {@link CloudyAir}; vapor and liquid together as much as before
  * @throws RangeError outside the range, if `air` is supersaturated, if it would be warmer than 332 K, or if the
  *   droplets would be colder than −38 °C, where they freeze by themselves
  * Source: reversible saturated adiabat; Emanuel 1994, Atmospheric Convection, ch. 4. The liquid's entropy is that
@@ -95,6 +97,7 @@ export function expandWithCondensation(air: MoistAir | CloudyAir, pressure: Pasc
  * Where air expanding without droplets passes saturation: a cloud can begin here.
  * Air that is saturated already gives its own state.
  * @param air with some vapor
+ * @returns pressure in Pa, absolute, and temperature in K
  * @throws RangeError if saturation is not reached above 5·10³ Pa, or only below −38 °C
  * Source: {@link expandWithoutCondensation}, solved for a saturation ratio of 1.
  */

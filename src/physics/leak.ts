@@ -35,7 +35,8 @@ export interface Leak {
  * @param test.readings 3 or more, not all at one time
  * @param test.volume of the gas, m³, 10⁻⁹ to 10
  * @param test.roomPressure in the same sense as the readings (0 for a gauge), Pa; for the time constant
- * @throws RangeError outside a range
+ * @returns see {@link Leak}
+ * @throws RangeError outside a range, or with all readings at one time
  * Source: pV-throughput of the pressure-rise method, ISO 20485 and EN 1779; line by least squares, e.g. NIST/SEMATECH
  *   e-Handbook of Statistical Methods, sect. 4.1.4.
  */

@@ -42,6 +42,7 @@ const ICE: Condensate = { heatCapacity: 1861, energy: 2.374e6 + 0.3337e6 };
  * Lifting condensation level: where air lifted without exchange of heat is saturated over liquid water.
  * Only temperature, pressure and saturation ratio are read from `air`.
  * @param air saturation ratio 10⁻⁶ to 1
+ * @returns pressure in Pa, absolute, temperature in K, and height above the start in m
  * @throws RangeError outside the range
  * Source: Romps 2017, J. Atmos. Sci. 74, 3891, eq. 22, exact for constant heat capacities.
  */

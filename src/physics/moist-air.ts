@@ -79,6 +79,7 @@ export function dryAirDensity(temperature: Kelvin, pressure: Pascal, mixingRatio
  * @param state.temperature K, 173.15 to 331
  * @param state.pressure absolute, Pa, 5·10³ to 5·10⁵
  * @param state.relativeHumidity fraction over liquid water at this temperature and pressure, 0 to 1
+ * @returns see {@link MoistAir}
  * @throws RangeError outside a range, or where vapor would be more than half of the gas
  * Source: WMO-No. 8, annex 4.B; ideal-gas mixture (CIPM-2007's density differs by the compressibility, 0.04 %).
  */
@@ -98,7 +99,9 @@ export function moistAir(state: {
  * @param temperature K, 123 to 332; without any vapor to 450
  * @param pressure absolute, Pa, 5·10³ to 5·10⁵
  * @param mixingRatio kg of vapor per kg of dry air, 0 to 0.6
+ * @returns see {@link MoistAir}
  * @throws RangeError outside a range
+ * Source: as {@link moistAir}; e = p·w/(ε + w), WMO-No. 8, annex 4.A.
  */
 export function moistAirOfMixingRatio(temperature: Kelvin, pressure: Pascal, mixingRatio: Ratio): MoistAir {
   inRange('mixingRatio', mixingRatio, 0, 0.6);

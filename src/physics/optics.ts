@@ -73,7 +73,9 @@ function efficiencyOf(given: Ratio | undefined, diameter: Meter): Ratio {
  * Optical depth of an even cloud.
  * @param extinction 1/m, 0 to 10⁴
  * @param path m, 0 to 10⁵
+ * @returns pure number
  * @throws RangeError outside a range
+ * Source: definition; Petty 2006, A First Course in Atmospheric Radiation, ch. 7.
  */
 export function opticalDepth(extinction: PerMeter, path: Meter): number {
   return inRange('extinction', extinction, 0, 1e4, '1/m') * inRange('path', path, 0, 1e5, 'm');
@@ -147,6 +149,7 @@ const CONTRAST_THRESHOLD: Ratio = 0.05;
  * @param view.backing matte black or white, filling 45° about the line of sight
  * @param view.lampOverRoom illuminance by the lamp over the room's, 0 to 10⁵; 30 if not given
  * @param view.threshold least contrast seen, 0.001 to 0.9; 0.05 if not given
+ * @returns see {@link Visibility}
  * @throws RangeError outside a range
  * Source: single scattering (Bohren & Huffman 1983, ch. 4); contrast as Koschmieder 1924; threshold CIE and WMO-No. 8.
  */

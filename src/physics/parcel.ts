@@ -97,6 +97,7 @@ export function heightOfEqualTemperature(air: MoistAir | CloudyAir, temperature:
 /**
  * Cloud base of the rising parcel.
  * @param air with some vapor; if it is saturated, the base is at its start
+ * @returns pressure in Pa, absolute, temperature in K, and height above the start in m
  * @throws RangeError if saturation is not reached above 5·10³ Pa, or only below −38 °C
  * Source: {@link cloudOnset}, in the column of {@link risingParcel}.
  */

@@ -49,6 +49,7 @@ export function pumpStrokes(pump: StrokePump & { readonly strokes: number }): re
  * Least number of strokes after which the pressure is at or below a target.
  * @param pump see {@link StrokePump}
  * @param targetPressure absolute, Pa, above the pump's limit, to the start pressure
+ * @returns whole number, 0 to 10⁵
  * @throws RangeError outside a range, or if the pump does not reach the target
  * Source: as {@link pumpStrokes}.
  */

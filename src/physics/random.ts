@@ -19,6 +19,7 @@ export interface RandomSource {
  * A stream of random numbers.
  * @param seed whole number, 0 to 2⁵³ − 1
  * @param name of the stream: streams of different names are independent, whatever the order they are used in
+ * @returns see {@link RandomSource}
  * @throws RangeError for another seed
  * Source: xoshiro128** 1.1, D. Blackman & S. Vigna 2018, seeded by a 32-bit mixing function of the same kind as
  *   splitmix (S. Vigna); Student's t by the polar method of R. W. Bailey 1994, Math. Comp. 62, 779.

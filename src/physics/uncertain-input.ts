@@ -25,6 +25,7 @@ export type Settings = Required<UncertainInput>;
 /**
  * Standard uncertainty of a rectangular distribution: a reading known only to lie within ± halfWidth.
  * @param halfWidth in the unit of the quantity, 0 and above
+ * @returns in the same unit
  * @throws RangeError for another half-width
  * Source: JCGM 100:2008, eq. 7.
  */
@@ -35,6 +36,7 @@ export function rectangular(halfWidth: number): number {
 /**
  * Standard uncertainty of a triangular distribution: values near the middle of ± halfWidth are likelier.
  * @param halfWidth in the unit of the quantity, 0 and above
+ * @returns in the same unit
  * @throws RangeError for another half-width
  * Source: JCGM 100:2008, eq. 9b.
  */

@@ -3,8 +3,10 @@
  * compile error and costs nothing at run time. The library computes in SI; the
  * functions here cross the border.
  *
- * Conversions are exact unless the line says otherwise. Sources: SI Brochure (BIPM,
- * 9th ed. 2019); NIST SP 811 (2008), appendix B.8, for the customary units.
+ * Conversions are exact unless the line says otherwise. Each takes any number of the unit
+ * it names first, gives one of the second and refuses nothing: the function that a value
+ * goes to knows its range. Sources: SI Brochure (BIPM, 9th ed. 2019); NIST SP 811 (2008),
+ * appendix B.8, for the customary units.
  */
 
 declare const unit: unique symbol;

@@ -44,6 +44,7 @@ const ADIABATIC_EXPONENT = 1.4;
  * @param diameter m, 10⁻⁴ to 10
  * @returns m²
  * @throws RangeError outside the range
+ * Source: geometry, πd²/4.
  */
 export function discArea(diameter: Meter): SquareMeter {
   return (Math.PI * inRange('diameter', diameter, 1e-4, 10, 'm') ** 2) / 4;
