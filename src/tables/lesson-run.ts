@@ -18,6 +18,8 @@ export interface PlannedStep {
 const VENT_DURATION = 5;
 /** Closer than this, nothing is left to pump, Pa. */
 const SAME_PRESSURE = 1;
+/** A closed vessel changes by no larger share of its pressure: its gas was never colder or warmer than the walls by more of its temperature. */
+const MOST_DRIFT = 0.15;
 
 /** The run of a lesson in its room and vessel. Lasts until the end of the last step. */
 export function lessonRun(conditions: Conditions, steps: readonly PlannedStep[]): Run {
@@ -58,7 +60,8 @@ function eventsOfStep(state: State, step: PlannedStep, pressure: number, pressur
   const rest = (used: number): RunEvent => ({ kind: 'wait', duration: Math.max(0, duration - used) });
   if (action === 'pump') {
     const target = state.startPressure - (step.drop ?? (startsAbove(state.apparatus) ? 0 : state.plannedDrop));
-    const pumping = pumpingOf(state, pressure, pressureNow(), target, duration);
+    const isFar = Math.abs(target - pressure) > MOST_DRIFT * pressure;
+    const pumping = pumpingOf(state, pressure, isFar ? pressure : pressureNow(), target, duration);
     return { events: [...pumping.events, rest(pumping.duration)], pressure: target };
   }
   if (action === 'vent') {
