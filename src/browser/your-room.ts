@@ -77,12 +77,12 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
         try {
           piece.draw(conditions, style);
         } catch (error) {
-          if (isNotThere(error)) {
-            piece.isSlow = true;
-            if (!(await fetchMore())) return;
-          } else if (!(error instanceof RangeError)) throw error;
+          if (isNotThere(error)) piece.isSlow = true;
+          else if (!(error instanceof RangeError)) throw error;
         }
       }
+      // Only now: what would find them there already would not be known to be slow.
+      if (pieces.some(({ isSlow }) => isSlow) && !(await fetchMore())) return;
     }
   }
 
