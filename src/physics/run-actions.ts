@@ -39,6 +39,9 @@ export function performer(input: RunInput, run: RunRecorder): (event: RunEvent) 
       case 'pressurize':
         isOpen = false;
         return ramp(inRange('pressurize.to', event.to, run.pressure(), 5e5, 'Pa'), event.duration, true);
+      case 'bring':
+        isOpen = false;
+        return ramp(event.to, event.duration, event.to > run.pressure());
       case 'stroke-pump':
         isOpen = false;
         return pumpByStrokes(event, knownVolume(), roomPressure, run);

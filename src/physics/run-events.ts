@@ -65,6 +65,15 @@ export interface Pressurize {
   readonly duration: Second;
 }
 
+/** Gas is taken out or room air is pressed in, whichever brings the pressure evenly to a value; the valve is closed afterwards. */
+export interface Bring {
+  readonly kind: 'bring';
+  /** Absolute, Pa, 5·10³ to 5·10⁵ */
+  readonly to: Pascal;
+  /** s, 0 (suddenly) or more */
+  readonly duration: Second;
+}
+
 /** The valve is opened and stays open: the difference from the room falls as through a small opening, to nothing at the end. */
 export interface Vent {
   readonly kind: 'vent';
@@ -100,6 +109,7 @@ export type RunEvent =
   | SteadyPumping
   | Squeeze
   | Pressurize
+  | Bring
   | Vent
   | Hold
   | Wait
@@ -108,7 +118,7 @@ export type RunEvent =
 const LONGEST_RUN: Second = 1e6;
 /** That each event, or a stroke of it, may take; nothing for what may be sudden. */
 const SHORTEST: Record<RunEvent['kind'], Second> = {
-  pump: 0, 'stroke-pump': 1e-3, 'steady-pump': 1e-3, squeeze: 1e-3, pressurize: 1e-3, vent: 1e-3, hold: 0, wait: 0, particles: 0,
+  pump: 0, 'stroke-pump': 1e-3, 'steady-pump': 1e-3, squeeze: 1e-3, pressurize: 1e-3, bring: 0, vent: 1e-3, hold: 0, wait: 0, particles: 0,
 };
 
 /**
@@ -122,7 +132,7 @@ export function checkedEvents(events: readonly RunEvent[]): readonly RunEvent[] 
     if (event.kind === 'particles') inRange(`${name}number`, event.number, 0, 1e14, '1/m³');
     else if (event.kind === 'stroke-pump') inRange(`${name}strokeTime`, event.strokeTime, shortest, 1e4, 's');
     else inRange(`${name}duration`, event.duration, shortest, LONGEST_RUN, 's');
-    if (event.kind === 'pump' || event.kind === 'pressurize') inRange(`${name}to`, event.to, 5e3, 5e5, 'Pa');
+    if ('to' in event && event.kind !== 'stroke-pump') inRange(`${name}to`, event.to, 5e3, 5e5, 'Pa');
     if (event.kind === 'steady-pump') inRange(`${name}speed`, event.speed, 0, 1, 'm³/s');
   });
   return events;

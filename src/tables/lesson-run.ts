@@ -16,20 +16,17 @@ export interface PlannedStep {
 
 /** A vessel opened to the room has its pressure within a few seconds. */
 const VENT_DURATION = 5;
-/** Closer than this, nothing is left to pump, Pa. */
-const SAME_PRESSURE = 1;
-/** A closed vessel changes by no larger share of its pressure: its gas was never colder or warmer than the walls by more of its temperature. */
-const MOST_DRIFT = 0.15;
-
 /** The run of a lesson in its room and vessel. Lasts until the end of the last step. */
 export function lessonRun(conditions: Conditions, steps: readonly PlannedStep[]): Run {
   const state = stateOf(conditions);
   // A bottle that will be let go has the pressure of the room until a step presses air into it.
-  const run = { ...runSetting(stateWith(state, { startPressure: state.roomPressure })), nuclei: nucleiOf(state, steps) };
-  const end = Math.max(0, ...steps.map(({ at, duration }) => at + duration));
-  const pressureAfter = (events: readonly RunEvent[]): number =>
-    events.length === 0 ? state.roomPressure : simulateRun({ ...run, events, interval: Infinity }).series.at(-1)!.pressure;
-  return simulateRun({ ...run, events: eventsOf(state, steps, pressureAfter), duration: end, interval: 2 });
+  return simulateRun({
+    ...runSetting(stateWith(state, { startPressure: state.roomPressure })),
+    nuclei: nucleiOf(state, steps),
+    events: eventsOf(state, steps),
+    duration: Math.max(0, ...steps.map(({ at, duration }) => at + duration)),
+    interval: 2,
+  });
 }
 
 /** What droplets form on, once it is let in: that of the first step that lets particles in. None at the start. */
@@ -40,13 +37,13 @@ function nucleiOf(state: State, steps: readonly PlannedStep[]): { number: number
 }
 
 /** The steps as events without gaps: what is done, then waiting until the next step. */
-function eventsOf(state: State, steps: readonly PlannedStep[], pressureAfter: (events: readonly RunEvent[]) => number): RunEvent[] {
+function eventsOf(state: State, steps: readonly PlannedStep[]): RunEvent[] {
   const events: RunEvent[] = [];
   let pressure = state.roomPressure;
   let now = 0;
   for (const step of [...steps].sort((a, b) => a.at - b.at)) {
     if (step.at > now) events.push({ kind: 'wait', duration: step.at - now });
-    const done = eventsOfStep(state, step, pressure, () => pressureAfter(events));
+    const done = eventsOfStep(state, step, pressure);
     events.push(...done.events);
     pressure = done.pressure;
     now = step.at + step.duration;
@@ -55,14 +52,14 @@ function eventsOf(state: State, steps: readonly PlannedStep[], pressureAfter: (e
 }
 
 /** A step's events, which fill its duration, and the pressure it leaves. */
-function eventsOfStep(state: State, step: PlannedStep, pressure: number, pressureNow: () => number): { events: RunEvent[]; pressure: number } {
+function eventsOfStep(state: State, step: PlannedStep, pressure: number): { events: RunEvent[]; pressure: number } {
   const { action, duration } = step;
   const rest = (used: number): RunEvent => ({ kind: 'wait', duration: Math.max(0, duration - used) });
   if (action === 'pump') {
     const target = state.startPressure - (step.drop ?? (startsAbove(state.apparatus) ? 0 : state.plannedDrop));
-    const isFar = Math.abs(target - pressure) > MOST_DRIFT * pressure;
-    const pumping = pumpingOf(state, pressure, isFar ? pressure : pressureNow(), target, duration);
-    return { events: [...pumping.events, rest(pumping.duration)], pressure: target };
+    const time = Math.min(duration, target < pressure ? pumpingTime(state, pressure, target) : PLAIN_PUMPING);
+    // A closed vessel does not keep the pressure it was brought to: its air warms or cools to the walls and takes up vapor.
+    return { events: [{ kind: 'bring', to: target, duration: time }, rest(time)], pressure: target };
   }
   if (action === 'vent') {
     const opening = Math.min(duration, state.apparatus.source.kind === 'pressurise' ? state.apparatus.source.releaseTime : VENT_DURATION);
@@ -76,16 +73,4 @@ function eventsOfStep(state: State, step: PlannedStep, pressure: number, pressur
     return { events: [{ kind: 'vent', duration: opening }, { kind: 'particles', number }, { kind: 'hold', duration: duration - opening }], pressure: state.roomPressure };
   }
   return { events: [action === 'hold' ? { kind: 'hold', duration } : rest(0)], pressure };
-}
-
-/**
- * To a pressure with the apparatus's own source, no longer than the step lasts. A closed vessel does not keep the pressure
- * it was brought to: its air warms or cools to the walls and takes up vapor. So what it has by now says whether air goes in or out.
- * @param planned what the step before left
- */
-function pumpingOf(state: State, planned: number, now: number, to: number, duration: number): { events: RunEvent[]; duration: number } {
-  if (Math.abs(to - now) < SAME_PRESSURE) return { events: [{ kind: 'hold', duration: 0 }], duration: 0 };
-  const isPressedIn = to > now;
-  const time = Math.min(duration, isPressedIn ? PLAIN_PUMPING : pumpingTime(state, to > planned ? now : planned, to));
-  return { events: [{ kind: isPressedIn ? 'pressurize' : 'pump', to, duration: time }], duration: time };
 }

@@ -331,6 +331,14 @@ describe('pressing air in and letting it out', () => {
   });
 });
 
+describe('bringing the pressure to a mark', () => {
+  const after = (event: RunEvent): RunPoint => last(simulateRun({ start: START, wallTimeConstant: 8, events: [event] }).series);
+
+  it.each([['pump', 8e4], ['pressurize', 1.2e5]] as const)('is to %s where that leads there', (kind, to) => {
+    expect(after({ kind: 'bring', to, duration: 5 })).toEqual(after({ kind, to, duration: 5 }));
+  });
+});
+
 describe('particles and cloud', () => {
   it('come to the equilibrium of a saturated expansion when there are many and it is slow', () => {
     const { series } = simulateRun({ start: START, nuclei: { number: 1e12 }, pump: { kind: 'pump', to: 8e4, duration: 300 } });
@@ -475,6 +483,7 @@ describe('what a run refuses', () => {
     ['relativeHumidity', { events: [hold], room: { relativeHumidity: 1.2 } }],
     ['vessel.volume is undefined', { pump: { kind: 'steady-pump', speed: 1e-4, duration: 1 } }],
     ['pump.to', { events: [{ kind: 'pump', to: 1.1e5, duration: 1 }] }],
+    ['events[0].to', { events: [{ kind: 'bring', to: 6e5, duration: 1 }] }],
     ['pressurize.to', { events: [{ kind: 'pressurize', to: 9e4, duration: 1 }] }],
     ['events[0].kind is sing; choose', { events: [{ kind: 'sing', duration: 1 } as unknown as RunEvent] }],
     ['events[0].duration', { events: [{ kind: 'vent', duration: 0 }] }],
