@@ -13,7 +13,7 @@ import { stateWith, type State } from './conditions.ts';
 import type { Parameters } from './parameters.ts';
 import { startsAbove } from './release.ts';
 import { remembered } from './remembered.ts';
-import { ofCloud, ofRoom, ofRun, ofVessel, onDrop, onHeight, ROOM, share, VESSEL, type QuantityKind } from './quantity-kind.ts';
+import { ofCloud, ofRoom, ofRun, ofVessel, onDrop, onHeight, onWall, ROOM, share, VESSEL, type QuantityKind } from './quantity-kind.ts';
 import { acrossWall, marginLeft, ratingToward, stressAround } from './rating.ts';
 import { pumpedAndWatched, strokesToDrop, timeToDrop, wallTimeConstant } from './vessel-run.ts';
 
@@ -87,11 +87,11 @@ export const QUANTITIES = {
   dropletFallSpeed: ofCloud('speed', share(0.2), fallSpeed),
   coronaRadius: ofCloud('angle', share(0.1), ringRadius),
 
-  lidForce: onDrop('force', (s, drop) => pressureForce({ pressureDifference: acrossWall(s, drop), area: discArea(s.apparatus.vessel.diameter) }), share(0.02)),
-  wallStress: onDrop('stress', (s, drop) => stressAround(s, acrossWall(s, drop)), share(0.1)),
-  storedEnergy: onDrop('energy', (s, drop) => storedEnergy({ volume: s.apparatus.vessel.volume, pressure: s.roomPressure + acrossWall(s, drop), surroundings: s.roomPressure }), share(0.05)),
-  ratingMargin: onDrop('pressure', (s, drop) => marginLeft(s, acrossWall(s, drop))),
-  ratingUsed: onDrop('fraction', (s, drop) => acrossWall(s, drop) / ratingToward(s, acrossWall(s, drop))),
+  lidForce: onWall('force', (s, drop) => pressureForce({ pressureDifference: acrossWall(s, drop), area: discArea(s.apparatus.vessel.diameter) }), share(0.02)),
+  wallStress: onWall('stress', (s, drop) => stressAround(s, acrossWall(s, drop)), share(0.1)),
+  storedEnergy: onWall('energy', (s, drop) => storedEnergy({ volume: s.apparatus.vessel.volume, pressure: s.roomPressure + acrossWall(s, drop), surroundings: s.roomPressure }), share(0.05)),
+  ratingMargin: onWall('pressure', (s, drop) => marginLeft(s, acrossWall(s, drop))),
+  ratingUsed: onWall('fraction', (s, drop) => acrossWall(s, drop) / ratingToward(s, acrossWall(s, drop))),
 
   stationPressure: { dimension: 'pressure', needs: ['elevation'], takes: [], compute: (s) => s.roomPressure },
   elevation: { dimension: 'height', needs: ['elevation'], takes: [], compute: (_, { elevation }) => elevation ?? 0 },
@@ -123,6 +123,6 @@ export type QuantityName = keyof typeof QUANTITIES;
 export function valueIn(state: State, name: QuantityName, at: Parameters): number | null {
   return answered(() => {
     const kind: QuantityKind = QUANTITIES[name];
-    return kind.compute(stateAt(state, at), { ...at, drop: at.drop ?? state.plannedDrop });
+    return kind.compute(stateAt(state, at), { ...at, drop: at.drop ?? kind.unasked?.(state) ?? state.plannedDrop });
   });
 }

@@ -3,11 +3,14 @@ import type { InputName, State } from './conditions.ts';
 import type { DimensionName } from './display.ts';
 import { cloudAt, type Cloud } from './cloud.ts';
 import type { ParameterName, Parameters } from './parameters.ts';
+import { startsAbove } from './release.ts';
 
 export interface QuantityKind {
   readonly dimension: DimensionName;
-  /** Parameters without which it has no meaning; the planned drop stands in for a missing `drop`. */
+  /** Parameters without which it has no meaning; for a missing `drop` stands `unasked`. */
   readonly needs: readonly ParameterName[];
+  /** The drop where none is asked for; the planned one where absent. */
+  readonly unasked?: (state: State) => number;
   /** Parameters that may replace the kit's own conditions. */
   readonly takes: readonly ParameterName[];
   readonly compute: (state: State, at: Parameters & { readonly drop: number }) => number;
@@ -25,6 +28,9 @@ export const share = (part: number, origin = 0): ((value: number) => number) => 
 
 export const onDrop = (dimension: DimensionName, of: (state: State, drop: number) => number, model?: QuantityKind['model']): QuantityKind =>
   ({ dimension, needs: ['drop'], takes: VESSEL, compute: (state, { drop }) => of(state, drop), model });
+/** On the wall, which bears most at the planned drop, or before the vessel is let go. */
+export const onWall = (dimension: DimensionName, of: (state: State, drop: number) => number, model?: QuantityKind['model']): QuantityKind =>
+  ({ ...onDrop(dimension, of, model), unasked: ({ apparatus, plannedDrop }) => (startsAbove(apparatus) ? 0 : plannedDrop) });
 export const ofVessel = (dimension: DimensionName, of: (state: State) => number): QuantityKind =>
   ({ dimension, needs: [], takes: VESSEL, compute: of });
 export const ofRoom = (dimension: DimensionName, of: (state: State) => number): QuantityKind =>

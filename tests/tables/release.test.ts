@@ -69,6 +69,15 @@ describe('a bottle that is let go', () => {
   });
 });
 
+describe('what the wall of a bottle bears', () => {
+  it('is told of the time before it is let go, where no drop is named', () => {
+    // Pressure times area.
+    expect(computeValue(bottle, 'lidForce', {}).value).toBeCloseTo(20_000 * (Math.PI / 4) * vessel.diameter ** 2, 6);
+    expect(computeValue(bottle, 'ratingMargin', {}).value).toBeCloseTo(20_000, 6);
+    expect(computeValue(bottle, 'lidForce', { drop: 20_000 }).value).toBeCloseTo(0, 6);
+  });
+});
+
 describe('a bottle that is squeezed and let go', () => {
   const squeezed: Conditions = {
     ...withSource({ kind: 'squeeze', volumeChange: 5e-4 }),

@@ -8,7 +8,7 @@ export const COMPUTED: ExampleGroup = {
   examples: [
     {
       of: 'Value',
-      about: 'One computed quantity. Name it with `of`; say at which drop, height or reading if it needs one. Without a drop it takes the planned one. All names stand on the page of files and units.',
+      about: 'One computed quantity. Name it with `of`; say at which drop, height or reading if it needs one. Without a drop it takes the planned one, and what the wall bears is told of the moment at which it bears most. All names stand on the page of files and units.',
       on: 'background',
       source: 'The room has <Value of="roomPressure" unit="hPa"/>. After a drop of <Value of="pressureDrop" drop="10 kPa"/> the air has cooled by <Value of="coolingClear" drop="10 kPa"/>.',
     },
