@@ -27,5 +27,9 @@ export function bench(root: ParentNode, onChoice: (live: Live) => void): Piece[]
     onChoice({ ...live, conditions: inRoom(live.conditions, room, live.moving) });
   });
   const draw = redrawing(answer, morph);
-  return [{ isSlow: false, draw: (conditions, style) => draw(renderVerdict(conditions, style).html) }];
+  const make: Piece['make'] = (conditions, style) => {
+    const { html } = renderVerdict(conditions, style);
+    return () => draw(html);
+  };
+  return [{ make, isSlow: false }];
 }

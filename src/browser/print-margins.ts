@@ -1,6 +1,6 @@
 /** What the margins of printed pages say of the room: the kit's own stands in a stylesheet of the site, the reader's takes its place. */
 
-const sheet = 'adoptedStyleSheets' in document ? new CSSStyleSheet() : undefined;
+let sheet: CSSStyleSheet | undefined;
 
 /**
  * Puts a line in the margin of every printed page; undefined puts the site's own back.
@@ -9,7 +9,8 @@ const sheet = 'adoptedStyleSheets' in document ? new CSSStyleSheet() : undefined
  * @param address - where the page is found
  */
 export function printInMargins(line: string | undefined, page: string, address: string): void {
-  if (sheet === undefined) return;
+  if (!('adoptedStyleSheets' in document)) return;
+  sheet ??= new CSSStyleSheet();
   sheet.replaceSync(line === undefined ? '' : `@page ${page} { @bottom-left { content: ${quoted(line)} "\\A" ${quoted(address)}; white-space: pre-line; } }`);
   if (!document.adoptedStyleSheets.includes(sheet)) document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
 }

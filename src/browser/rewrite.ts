@@ -6,6 +6,13 @@ const TOKENS = /<[^>]*>|[^<]+/g;
 const ATTRIBUTES = / ([^\s=]+)="([^"]*)"/g;
 const ESCAPED = '&';
 
+/** What stands on the page: its tokens, and the node that each begins; none for an end. */
+interface Standing {
+  readonly html: string;
+  readonly tokens: readonly string[];
+  readonly nodes: readonly (Node | undefined)[];
+}
+
 /**
  * A function that draws HTML of one element in the place of one on the page, again and again.
  * @param first what stands there when the page is opened
@@ -13,35 +20,42 @@ const ESCAPED = '&';
  */
 export function redrawing(first: Element, replace: (old: Element, fresh: Element) => Element): (html: string) => void {
   let place = first;
-  let last = '';
-  let tokens: readonly string[] = [];
+  let standing: Standing | undefined;
   return (html) => {
-    if (html === last) return;
-    const fresh = html.match(TOKENS) ?? [];
-    if (!rewrite(place, tokens, fresh)) place = replace(place, elementOf(html));
-    [last, tokens] = [html, fresh];
+    if (html === standing?.html) return;
+    const tokens = html.match(TOKENS) ?? [];
+    if (standing !== undefined && rewrite(standing, tokens)) {
+      standing = { ...standing, html, tokens };
+      return;
+    }
+    place = replace(place, elementOf(html));
+    standing = { html, tokens, nodes: nodesOf(place, tokens) };
   };
 }
 
-/** Whether changing words and attributes was enough; nothing is changed where it is not. */
-function rewrite(place: Element, before: readonly string[], after: readonly string[]): boolean {
-  if (before.length !== after.length) return false;
+/** The nodes below and with `place`, in the order of the tokens that begin them. */
+function nodesOf(place: Element, tokens: readonly string[]): (Node | undefined)[] {
   const walker = document.createTreeWalker(place, NodeFilter.SHOW_ELEMENT | NodeFilter.SHOW_TEXT);
-  const changes: (() => void)[] = [];
   let node: Node | null = place;
+  return tokens.map((token) => {
+    if (token.startsWith('</') || node === null) return undefined;
+    const begun = node;
+    node = walker.nextNode();
+    return begun;
+  });
+}
+
+/** Whether changing words and attributes was enough; nothing is changed where it is not. */
+function rewrite({ tokens: before, nodes }: Standing, after: readonly string[]): boolean {
+  if (before.length !== after.length) return false;
+  const changes: (() => void)[] = [];
   for (let i = 0; i < after.length; i++) {
     const [old, wanted] = [before[i]!, after[i]!];
-    if (old.startsWith('</')) {
-      if (old !== wanted) return false;
-      continue;
-    }
-    if (node === null) return false;
-    if (old !== wanted) {
-      const change = old.startsWith('<') ? changeOfTag(node, old, wanted) : changeOfText(node, wanted);
-      if (change === undefined) return false;
-      changes.push(change);
-    }
-    node = walker.nextNode();
+    if (old === wanted) continue;
+    const node = nodes[i];
+    const change = node === undefined ? undefined : old.startsWith('<') ? changeOfTag(node, old, wanted) : changeOfText(node, wanted);
+    if (change === undefined) return false;
+    changes.push(change);
   }
   for (const change of changes) change();
   return true;

@@ -1,17 +1,24 @@
 /** The lines of a page that say for which room everything is. */
 import { computedFor } from '../sheets/conditions-text.ts';
 import { readTableRequest } from '../sheets/html/ask.ts';
+import type { Conditions } from '../tables/conditions.ts';
+import type { Style } from '../tables/display.ts';
 import type { Piece } from './piece.ts';
 
-/** Says it again for other conditions. */
-export function linesPiece(root: ParentNode): Piece['draw'] {
+/** Each says it again for other conditions. */
+export function linePieces(root: ParentNode): Piece[] {
   const sentences = [...root.querySelectorAll<HTMLElement>('figcaption .for, [data-computed-for]')].map((element) => {
     const { table, curve } = element.closest<HTMLElement>('figure')?.dataset ?? {};
-    return { element, at: readTableRequest(table ?? curve ?? '')?.request.at };
+    const at = readTableRequest(table ?? curve ?? '')?.request.at;
+    return lineOf(element, (conditions, style) => computedFor(conditions, style, at));
   });
-  const rooms = [...root.querySelectorAll<HTMLElement>('[data-room-title]')];
-  return (conditions, style) => {
-    for (const { element, at } of sentences) element.textContent = computedFor(conditions, style, at);
-    for (const element of rooms) element.textContent = conditions.roomTitle;
+  return [...sentences, ...[...root.querySelectorAll<HTMLElement>('[data-room-title]')].map((element) => lineOf(element, ({ roomTitle }) => roomTitle))];
+}
+
+function lineOf(element: HTMLElement, said: (conditions: Conditions, style: Style) => string): Piece {
+  const make: Piece['make'] = (conditions, style) => {
+    const line = said(conditions, style);
+    return () => (element.textContent = line);
   };
+  return { make, places: [element], isSlow: false };
 }

@@ -5,12 +5,13 @@ import type { Piece } from './piece.ts';
 import { grouped } from './redraw.ts';
 
 /** The tolerances of a page as pieces of it. */
-export const tolerancesOf = (root: ParentNode): Piece[] => grouped(root, 'data-tolerance', tolerancePiece).map((draw) => ({ draw, isSlow: false }));
+export const tolerancesOf = (root: ParentNode): Piece[] => grouped(root, 'data-tolerance', tolerancePiece);
 
-function tolerancePiece(elements: readonly HTMLElement[], text: string): Piece['draw'] {
+function tolerancePiece(elements: readonly HTMLElement[], text: string): Piece {
   const question = readValueQuestion(text);
-  return (conditions, style) => {
+  const make: Piece['make'] = (conditions, style) => {
     const said = toleranceText(answerTo(question, conditions, style), style);
-    for (const element of elements) element.textContent = said;
+    return () => elements.forEach((element) => (element.textContent = said));
   };
+  return { make, places: elements, isSlow: false };
 }

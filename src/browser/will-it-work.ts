@@ -1,6 +1,6 @@
 /** The page that asks whether it works here: the answer is drawn again for what is chosen and set. */
 import { bench } from './bench.ts';
-import { linesPiece } from './room-lines.ts';
+import { linePieces } from './room-lines.ts';
 import { startRoom } from './your-room.ts';
 
-startRoom((onChoice) => [{ draw: linesPiece(document), isSlow: false }, ...bench(document, onChoice)]);
+startRoom((onChoice) => [...linePieces(document), ...bench(document, onChoice)]);

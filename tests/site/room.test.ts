@@ -167,6 +167,23 @@ describe.each(oneSheet('numbers'))('the control on $path', (built) => {
       await page.locator('.your-room .back').click();
     }));
 
+  it('runs the simulations in a thread beside the page, and draws the same itself where there is none or it fails', () =>
+    open({ locale: 'en-GB' }, async (page) => {
+      const inRoom = async (): Promise<string[]> => {
+        await visit(page, `${address.replace('/numbers/', '/run/')}#elevation=1600m`);
+        await page.reload({ waitUntil: 'load' });
+        await drawn(page);
+        return cells(page);
+      };
+      const beside = await inRoom();
+      expect(page.workers()).toHaveLength(1);
+      await page.addInitScript(() => Object.defineProperty(window, 'Worker', { configurable: true, value: class extends Worker { constructor() { super('not-there.js'); } } }));
+      expect(await inRoom()).toEqual(beside);
+      expect(page.workers()).toHaveLength(0);
+      await page.addInitScript(() => Reflect.deleteProperty(window, 'Worker'));
+      expect(await inRoom()).toEqual(beside);
+    }));
+
   it('fetches what computes when it is looked for, and not before', () =>
     open({}, async (page) => {
       const scripts: string[] = [];

@@ -1,0 +1,118 @@
+/** A page drawn again for other conditions: what is in sight first, or all at once where that takes no time to speak of. */
+import type { Conditions } from '../tables/conditions.ts';
+import type { Style } from '../tables/display.ts';
+import { madeOf, type Made, type Piece } from './piece.ts';
+import type { Preparer } from './preparing.ts';
+
+/** After so many rounds the engines of today have compiled what runs often. */
+const WARM_ROUNDS = 8;
+/** An answer within this time seems to come at once, ms: Card, Robertson & Mackinlay 1991. A page that is laid out in between takes as long again. */
+const SLICE = 100;
+/** What is seen waits so long for the thread beside the page, ms: put in its place together, all is laid out once. */
+const PATIENCE = 60;
+
+/** Why some of a page keeps its last good numbers: the physics has none, or the simulations could not be fetched. */
+export type Refusal = 'no answer' | 'no simulations';
+
+export interface Drawing {
+  /**
+   * Draws all pieces, unless it is called again meanwhile.
+   * @param onSeen what is in sight stands there
+   * @param onAll everything does
+   */
+  readonly draw: (conditions: Conditions, style: Style, onSeen: () => void, onAll: (refused: ReadonlySet<Refusal>) => void) => void;
+  /** Computes all pieces several times for nothing, until something is drawn: the browser has made fast code of it by the time it is wanted. */
+  readonly warm: (conditions: () => Conditions, style: Style) => Promise<void>;
+}
+
+export function drawing(pieces: readonly Piece[], { prepare, isBeside }: Preparer): Drawing {
+  let turn = 0;
+  let putSeen = (): void => undefined;
+
+  function draw(conditions: Conditions, style: Style, onSeen: () => void, onAll: (refused: ReadonlySet<Refusal>) => void): void {
+    const started = performance.now();
+    const own = ++turn;
+    // Made a moment ago, for conditions that have passed: a reader who keeps a key pressed sees the page follow.
+    putSeen();
+    const isWanted = (): boolean => turn === own;
+    const refused = new Set<Refusal>();
+    const found: Piece[] = [];
+    const put = (made: Made): void => {
+      if (typeof made === 'function') made();
+      else if (made === 'refused') refused.add('no answer');
+    };
+    const make = (piece: Piece): Made => {
+      const made = madeOf(piece, conditions, style);
+      if (made === 'not there') {
+        piece.isSlow = true;
+        found.push(piece);
+      }
+      return made;
+    };
+    const seen = pieces.filter(isNear);
+    const unseen = pieces.filter((piece) => !seen.includes(piece));
+    const isApart = (piece: Piece): boolean => piece.isSlow || isBeside(piece);
+    const apart = [...seen.filter(({ isSlow }) => isSlow), ...unseen.filter(isApart)];
+    const waits = apart.some(isBeside);
+    const prepared = prepare(apart, conditions, style);
+    const made = seen.filter(({ isSlow }) => !isSlow).map(make);
+    putSeen = () => {
+      putSeen = () => undefined;
+      made.forEach(put);
+      if (isWanted()) onSeen();
+    };
+    if (!waits) putSeen();
+    void finish();
+
+    async function finish(): Promise<void> {
+      let since = started;
+      /** Lets the page answer where it has not for long; says whether this is still wanted. */
+      const next = async (): Promise<boolean> => {
+        if (performance.now() - since > SLICE) {
+          await pause();
+          since = performance.now();
+        }
+        return isWanted();
+      };
+      if (waits) await Promise.race([prepared, pause(started + PATIENCE - performance.now())]);
+      putSeen();
+      for (const piece of unseen) if (!isApart(piece) && (await next())) put(make(piece));
+      for (const some of [prepared, prepare(found, conditions, style)]) {
+        const rest = await some;
+        if (rest === undefined) refused.add('no simulations');
+        for (const one of rest ?? []) if (await next()) put(one);
+      }
+      if (isWanted()) onAll(refused);
+    }
+  }
+
+  async function warm(conditions: () => Conditions, style: Style): Promise<void> {
+    const at = turn;
+    for (let round = 0; round < WARM_ROUNDS; round++) {
+      const some = { ...conditions() };
+      const prepared = prepare(pieces.filter((piece) => piece.isSlow || isBeside(piece)), some, style);
+      for (const piece of pieces.filter(({ isSlow }) => !isSlow)) {
+        await pause();
+        if (turn !== at) return;
+        const made = madeOf(piece, some, style);
+        if (made === 'not there') piece.isSlow = true;
+        else if (typeof made === 'function') made();
+      }
+      // Simulations that are there already would hide which pieces are slow: these are all known after the first round.
+      if ((await prepared) === undefined) return;
+    }
+  }
+
+  return { draw, warm };
+}
+
+const pause = (time = 0): Promise<void> => new Promise((resolve) => setTimeout(resolve, time));
+
+/** Within one more screen above and below. */
+function isNear({ places }: Piece): boolean {
+  if (places === undefined) return true;
+  return places.some((place) => {
+    const { top, bottom } = place.getBoundingClientRect();
+    return bottom > -innerHeight && top < 2 * innerHeight;
+  });
+}
