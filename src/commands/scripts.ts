@@ -14,8 +14,8 @@ const SILENT_SCRIPTS = ['paper', 'shelf'];
 /** Those that leave the simulations to a script that is fetched when they are needed. */
 const LEAN_SCRIPTS = ['reader-room', 'will-it-work'];
 
-/** Modules that reader-more.js holds: the simulations, and drawings that few readers see again. */
-const SIMULATIONS = /[\\/]src[\\/](physics[\\/](droplets|particle-history|run)|figures[\\/](run-chart|setup-parts|printed-code))\.ts$/;
+/** Modules that reader-more.js holds: the simulations, and all drawings. */
+const SIMULATIONS = /[\\/]src[\\/](physics[\\/](droplets|particle-history|run)|figures[\\/](draw-curve|run-chart|setup-parts|printed-code))\.ts$/;
 const EXPORTED_FUNCTION = /^export (?:function|const) (\w+)/gm;
 const EXPORTED_NAMES = /^export \{([^}]*)\}/gm;
 
