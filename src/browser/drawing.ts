@@ -25,6 +25,7 @@ export interface Drawing {
   readonly warm: (conditions: () => Conditions, style: Style) => Promise<void>;
 }
 
+/** How the pieces of a page are drawn: by the page what is near, by the thread beside it, where there is one, the rest. */
 export function drawing(pieces: readonly Piece[], { prepare, isBeside }: Preparer): Drawing {
   let turn = 0;
   let putSeen = (): void => undefined;
@@ -32,9 +33,9 @@ export function drawing(pieces: readonly Piece[], { prepare, isBeside }: Prepare
   function draw(conditions: Conditions, style: Style, onSeen: () => void, onAll: (refused: ReadonlySet<Refusal>) => void): void {
     const started = performance.now();
     const own = ++turn;
+    const isWanted = (): boolean => turn === own;
     // Made a moment ago, for conditions that have passed: a reader who keeps a key pressed sees the page follow.
     putSeen();
-    const isWanted = (): boolean => turn === own;
     const refused = new Set<Refusal>();
     const found: Piece[] = [];
     const put = (made: Made): void => {
@@ -75,6 +76,7 @@ export function drawing(pieces: readonly Piece[], { prepare, isBeside }: Prepare
         return isWanted();
       };
       if (waits) await Promise.race([prepared, pause(started + PATIENCE - performance.now())]);
+      if (!isWanted()) return;
       putSeen();
       for (const piece of unseen) if (!isApart(piece) && (await next())) put(make(piece));
       for (const some of [prepared, prepare(found, conditions, style)]) {
