@@ -64,6 +64,10 @@ describe.each(booklets)('$name', (booklet) => {
     expect(endingInTitles((await printed(booklet, format)).slice(1), await texts(file, TITLES))).toEqual([]);
   });
 
+  it.each(papers)('prints no words on other words on %s', async (format) => {
+    expect((await printed(booklet, format)).flatMap(({ overlaps }) => overlaps)).toEqual([]);
+  });
+
   it('says everything that the sheets say', async () => {
     const [whole = ''] = await texts(file, 'main');
     for (const sheet of PARTS.slice(1)) {

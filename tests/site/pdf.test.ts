@@ -8,7 +8,7 @@ import { buildContent, type Ended } from '../support/command.ts';
 import { filesBelow, newFolder, removeFolder } from '../support/folders.ts';
 import { lettersOf } from '../support/lesson-secrets.ts';
 import { PAPERS, type PaperSize } from '../support/paper.ts';
-import { pagesOfPdf } from '../support/printed.ts';
+import { pagesOfPdf, type PrintedPage } from '../support/printed.ts';
 import { ROOT } from '../support/root.ts';
 
 const CONTENT = join(ROOT, 'tests', 'content', 'good', 'minimal');
@@ -25,6 +25,14 @@ const build = (site: string, args: readonly string[]): Promise<Ended> => buildCo
 
 const pdfsOf = (folder: string): string[] => filesBelow(folder).filter((path) => path.endsWith('.pdf')).sort();
 
+/** Pages of a file, read once for all tests. */
+const known = new Map<string, Promise<PrintedPage[]>>();
+function pagesOf(file: string): Promise<PrintedPage[]> {
+  const pages = known.get(file) ?? pagesOfPdf(readFileSync(file));
+  known.set(file, pages);
+  return pages;
+}
+
 /** Each sheet of each kit of a folder, on this paper, its pages counted. @returns their paths */
 async function expectPrints(folder: string, paper: PaperSize): Promise<string[]> {
   const files = pdfsOf(folder);
@@ -33,7 +41,7 @@ async function expectPrints(folder: string, paper: PaperSize): Promise<string[]>
   expect(files).toEqual(kits.flatMap((kit) => SHEETS.map((sheet) => `${kit}/${sheet}.pdf`)));
   for (const path of files) {
     expect(existsSync(join(folder, path, '..', 'index.html'))).toBe(true);
-    const pages = await pagesOfPdf(readFileSync(join(folder, path)));
+    const pages = await pagesOf(join(folder, path));
     expect(pages.length, path).toBeGreaterThan(0);
     pages.forEach(({ size, text }, at) => {
       expect(Math.abs(size[0] - PAPERS[paper][0])).toBeLessThan(1);
@@ -46,6 +54,11 @@ async function expectPrints(folder: string, paper: PaperSize): Promise<string[]>
 
 it.each(['', '-teachers'])('writes each sheet beside its kit on A4 where no paper is named (own%s)', { timeout: LIMIT }, async (ending) => {
   await expectPrints(`${await sharedBuild(inject('builds'), 'own')}${ending}`, 'A4');
+});
+
+it.each(['', '-teachers'])('prints no words on other words (own%s)', { timeout: LIMIT }, async (ending) => {
+  const folder = `${await sharedBuild(inject('builds'), 'own')}${ending}`;
+  for (const path of pdfsOf(folder)) (await pagesOf(join(folder, path))).forEach(({ overlaps }, at) => expect(overlaps, `${path}, page ${at + 1}`).toEqual([]));
 });
 
 it('writes each sheet beside its kit in both folders on the paper that is named, and says so', { timeout: LIMIT }, async () => {

@@ -4,6 +4,7 @@ import { browserForFile, builtPages, oneSheet, publicSheets } from '../support/b
 import { lettersOf } from '../support/lesson-secrets.ts';
 import { endingInTitles, PAPER_SIZES, PAPERS, printerForFile, TITLES } from '../support/paper.ts';
 import { readerForFile } from '../support/parsed.ts';
+import { pagesOfPdf } from '../support/printed.ts';
 
 const open = browserForFile();
 const printed = printerForFile(open);
@@ -28,11 +29,24 @@ describe.each(sheets)('$built.path on $format', ({ sheet, format, built }) => {
     });
   });
 
+  it('prints no words on other words', async () => expect((await printed(built, format)).flatMap(({ overlaps }) => overlaps)).toEqual([]));
+
   it('prints nothing that only a screen needs', async () => {
     const letters = lettersOf((await printed(built, format)).map(({ text }) => text).join(''));
     for (const part of ['skiptothesheet', 'tapasteptogotoit']) expect(letters).not.toContain(part);
   });
 });
+
+/** Lines set as close as any here, an index and a power, a label on its halo. */
+const CLOSE = '<p style="margin: 0; font: 12px/1.2 serif">Wait until the needle rests,<br>and read <i>p<sub>0</sub></i><sup>2</sup> again.</p><svg><text y="20">cloud base</text><text y="20">cloud base</text></svg>';
+/** A note that was pushed down onto the second line. */
+const PUSHED = '<p style="position: absolute; inset: 25px auto auto 20px; margin: 0; font: 12px/1.2 serif">A note.</p>';
+
+it.each([['close', CLOSE, []], ['on each other', CLOSE + PUSHED, ['and read | A note.']]])('sees words that stand %s as such', (_, html, found) =>
+  open({}, async (page) => {
+    await page.setContent(html);
+    expect((await pagesOfPdf(await page.pdf())).flatMap(({ overlaps }) => overlaps)).toEqual(found);
+  }));
 
 describe.each(publicSheets('run'))('$path', (built) => {
   it('has every step on paper, in order', async () => {

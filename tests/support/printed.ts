@@ -8,6 +8,8 @@ export interface PrintedPage {
   readonly text: string;
   /** The lowest line of the page's matter, from left to right; empty on an empty page. */
   readonly lastLine: string;
+  /** Words that lie on other words, each pair as "these | those". */
+  readonly overlaps: readonly string[];
 }
 
 /** 1 pt is 1/72 in. */
@@ -18,9 +20,42 @@ const FOOT = 17 / MM_PER_POINT;
 /** Raised and lowered letters of one line are no farther apart, pt. */
 const LINE = 4;
 
+/** Of the size of letters, what a letter without ascender fills above its line: lines that are set close touch only beyond it. */
+const X_HEIGHT = 0.45;
+/** Words that share less than this lie beside each other: an italic leans that far, and no index under a letter is wider, pt. */
+const TOUCHING = { across: 4.5, along: 1 };
+
 interface Piece {
   readonly str: string;
   readonly transform: readonly number[];
+  readonly width: number;
+}
+
+interface Box {
+  readonly str: string;
+  readonly from: readonly [number, number];
+  readonly to: readonly [number, number];
+}
+
+/** The box of a piece's small letters, turned as the piece is. */
+function boxOf({ str, transform, width }: Piece): Box {
+  const [a = 1, b = 0, c = 0, d = 1, x = 0, y = 0] = transform;
+  const size = Math.hypot(c, d);
+  const along = Math.hypot(a, b);
+  const corners = [[0, 0], [width, 0], [0, size * X_HEIGHT], [width, size * X_HEIGHT]].map(([u = 0, v = 0]) => [x + (a / along) * u + (c / size) * v, y + (b / along) * u + (d / size) * v] as const);
+  const edge = (pick: (...numbers: number[]) => number): [number, number] => [pick(...corners.map(([across]) => across)), pick(...corners.map(([, up]) => up))];
+  return { str, from: edge(Math.min), to: edge(Math.max) };
+}
+
+/** Whether two boxes share more than neighbours do. The same words twice are one label and the halo behind it. */
+const lieOnEachOther = (one: Box, other: Box): boolean =>
+  one.str !== other.str &&
+  Math.min(one.to[0], other.to[0]) - Math.max(one.from[0], other.from[0]) > TOUCHING.across &&
+  Math.min(one.to[1], other.to[1]) - Math.max(one.from[1], other.from[1]) > TOUCHING.along;
+
+function overlapsOf(items: readonly Piece[]): string[] {
+  const boxes = items.filter(({ str }) => str.trim() !== '').map(boxOf);
+  return boxes.flatMap((one, at) => boxes.slice(at + 1).filter((other) => lieOnEachOther(one, other)).map((other) => `${one.str} | ${other.str}`));
 }
 
 function lastLineOf(items: readonly Piece[], bottom: number): string {
@@ -40,8 +75,8 @@ export async function pagesOfPdf(bytes: Uint8Array): Promise<PrintedPage[]> {
       const [left = 0, bottom = 0, right = 0, top = 0] = page.view;
       const { items } = await page.getTextContent({ disableNormalization: true });
       const text = items.map((item) => ('str' in item ? `${item.str}${item.hasEOL ? '\n' : ''}` : '')).join('');
-      const lastLine = lastLineOf(items.filter((item) => 'str' in item), bottom);
-      pages.push({ size: [(right - left) * MM_PER_POINT, (top - bottom) * MM_PER_POINT], text, lastLine });
+      const pieces = items.filter((item) => 'str' in item);
+      pages.push({ size: [(right - left) * MM_PER_POINT, (top - bottom) * MM_PER_POINT], text, lastLine: lastLineOf(pieces, bottom), overlaps: overlapsOf(pieces) });
     }
     return pages;
   } finally {
