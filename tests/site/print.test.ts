@@ -10,9 +10,10 @@ const open = browserForFile();
 const printed = printerForFile(open);
 const read = readerForFile(open);
 
-const sheets = ['run', 'student'].flatMap((sheet) => PAPER_SIZES.flatMap((format) => publicSheets(sheet).map((built) => ({ sheet, format, built }))));
+const NAMES = { run: 'runsheet', student: 'studentsheet', readings: 'readings' } as const;
+const sheets = (Object.keys(NAMES) as (keyof typeof NAMES)[]).flatMap((sheet) => PAPER_SIZES.flatMap((format) => publicSheets(sheet).map((built) => ({ sheet, format, built }))));
 
-it('finds run and student sheets', () => expect(sheets.length).toBeGreaterThanOrEqual(4));
+it('finds run and student sheets and pages of readings', () => expect(sheets.length).toBeGreaterThanOrEqual(6));
 
 describe.each(sheets)('$built.path on $format', ({ sheet, format, built }) => {
   it('is on that paper, and every page names kit, sheet, edition, room and address, and counts itself', async () => {
@@ -25,7 +26,7 @@ describe.each(sheets)('$built.path on $format', ({ sheet, format, built }) => {
       const letters = lettersOf(text);
       expect(Math.abs(size[0] - PAPERS[format][0])).toBeLessThan(1);
       expect(Math.abs(size[1] - PAPERS[format][1])).toBeLessThan(1);
-      for (const part of [kit, `${sheet}sheet`, 'draft', 'computedfor', lettersOf(`/kits/${id}/draft/${sheet}/`), `${at + 1}${pages.length}`]) expect(letters, `page ${at + 1}`).toContain(part);
+      for (const part of [kit, NAMES[sheet], 'draft', 'computedfor', lettersOf(`/kits/${id}/draft/${sheet}/`), `${at + 1}${pages.length}`]) expect(letters, `page ${at + 1}`).toContain(part);
     });
   });
 

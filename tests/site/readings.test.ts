@@ -72,6 +72,21 @@ describe.each(pages)('$name', ({ address, served }) => {
       expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
     }));
 
+  it('prints the part for own readings only when there is something in it', () =>
+    look(async (page) => {
+      const own = page.locator('#own-readings');
+      await page.emulateMedia({ media: 'print' });
+      expect(await own.isVisible()).toBe(false);
+      await page.emulateMedia({ media: null });
+      await enter(page, await simulated(page, 11));
+      await compare(page);
+      await said(page, 'readings compared');
+      await page.emulateMedia({ media: 'print' });
+      expect(await own.locator('.constants').isVisible()).toBe(true);
+      expect(await own.locator('textarea, form, fieldset, button').evaluateAll((all) => all.filter((one) => one.checkVisibility()).length)).toBe(0);
+      await page.emulateMedia({ media: null });
+    }));
+
   it('says line and reason of what is wrong', () =>
     look(async (page) => {
       await enter(page, 'time (s),gauge (kPa),thermometer (°C)\n0,0,21\n5,=A1,21\n4,-5\n10,x,21');
