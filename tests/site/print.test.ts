@@ -74,3 +74,14 @@ describe.each(held)('$built.path on $format', ({ format, built }) => {
     expect(endingInTitles(await printed(built, format), titles.map(lettersOf))).toEqual([]);
   });
 });
+
+const forms = PAPER_SIZES.flatMap((format) => oneSheet('safety').map((built) => ({ format, built })));
+
+describe.each(forms)('$built.path on $format', ({ format, built }) => {
+  it('ends in the form to sign, on one page', async () => {
+    const last = lettersOf((await printed(built, format)).at(-1)?.text ?? '');
+    const words = (await read(built.file, '.risk-form :is(h2, dt, thead th, tbody th:not(:has(.unseen)))')).map(lettersOf);
+    expect(words.length).toBeGreaterThan(10);
+    expect(words.filter((word) => !last.includes(word))).toEqual([]);
+  });
+});
