@@ -56,9 +56,12 @@ it.each(['', '-teachers'])('writes each sheet beside its kit on A4 where no pape
   await expectPrints(`${await sharedBuild(inject('builds'), 'own')}${ending}`, 'A4');
 });
 
-it.each(['', '-teachers'])('prints no words on other words (own%s)', { timeout: LIMIT }, async (ending) => {
+it.each(['', '-teachers'])('prints no empty page and no words on other words (own%s)', { timeout: LIMIT }, async (ending) => {
   const folder = `${await sharedBuild(inject('builds'), 'own')}${ending}`;
-  for (const path of pdfsOf(folder)) (await pagesOf(join(folder, path))).forEach(({ overlaps }, at) => expect(overlaps, `${path}, page ${at + 1}`).toEqual([]));
+  for (const path of pdfsOf(folder)) (await pagesOf(join(folder, path))).forEach(({ lastLine, overlaps }, at) => {
+    expect(lastLine, `${path}, page ${at + 1}`).not.toBe('');
+    expect(overlaps, `${path}, page ${at + 1}`).toEqual([]);
+  });
 });
 
 it('writes each sheet beside its kit in both folders on the paper that is named, and says so', { timeout: LIMIT }, async () => {

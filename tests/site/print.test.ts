@@ -75,6 +75,13 @@ describe.each(held)('$built.path on $format', ({ format, built }) => {
   });
 });
 
+describe.each(held.filter(({ built }) => !built.path.endsWith('/safety/index.html')))('$built.path on $format', ({ format, built }) => {
+  it('leaves no more than two fifths of a page empty before the last', async () => {
+    const pages = (await printed(built, format)).slice(0, -1);
+    expect(pages.flatMap(({ left }, at) => (left > 0.4 ? [`page ${at + 1}: ${Math.round(left * 100)} %`] : []))).toEqual([]);
+  });
+});
+
 const forms = PAPER_SIZES.flatMap((format) => oneSheet('safety').map((built) => ({ format, built })));
 
 describe.each(forms)('$built.path on $format', ({ format, built }) => {

@@ -8,6 +8,8 @@ export interface PrintedPage {
   readonly text: string;
   /** The lowest line of the page's matter, from left to right; empty on an empty page. */
   readonly lastLine: string;
+  /** How much of the page's height is left below that line, to its foot; from 0 to 1. */
+  readonly left: number;
   /** Words that lie on other words, each pair as "these | those". */
   readonly overlaps: readonly string[];
 }
@@ -15,7 +17,8 @@ export interface PrintedPage {
 /** 1 pt is 1/72 in. */
 const MM_PER_POINT = 25.4 / 72;
 
-/** What stands lower is the foot of the page: the margin of the style sheet for paper, pt. */
+/** What stands higher is the head of the page, what stands lower its foot: the margins of the style sheet for paper, pt. */
+const HEAD = 16 / MM_PER_POINT;
 const FOOT = 17 / MM_PER_POINT;
 /** Raised and lowered letters of one line are no farther apart, pt. */
 const LINE = 4;
@@ -58,10 +61,12 @@ function overlapsOf(items: readonly Piece[]): string[] {
   return boxes.flatMap((one, at) => boxes.slice(at + 1).filter((other) => lieOnEachOther(one, other)).map((other) => `${one.str} | ${other.str}`));
 }
 
-function lastLineOf(items: readonly Piece[], bottom: number): string {
-  const matter = items.filter(({ str, transform }) => str.trim() !== '' && transform[5]! - bottom > FOOT);
-  const lowest = Math.min(...matter.map(({ transform }) => transform[5]!));
-  return matter.filter(({ transform }) => transform[5]! - lowest < LINE).sort((a, b) => a.transform[4]! - b.transform[4]!).map(({ str }) => str).join(' ');
+/** The lowest line between head and foot, and how high above the foot. */
+function lowestLine(items: readonly Piece[], foot: number, head: number): { readonly lastLine: string; readonly above: number } {
+  const matter = items.filter(({ str, transform }) => str.trim() !== '' && transform[5]! > foot && transform[5]! < head);
+  const lowest = Math.min(head, ...matter.map(({ transform }) => transform[5]!));
+  const lastLine = matter.filter(({ transform }) => transform[5]! - lowest < LINE).sort((a, b) => a.transform[4]! - b.transform[4]!).map(({ str }) => str).join(' ');
+  return { lastLine, above: lowest - foot };
 }
 
 /** The pages in their order. */
@@ -76,7 +81,8 @@ export async function pagesOfPdf(bytes: Uint8Array): Promise<PrintedPage[]> {
       const { items } = await page.getTextContent({ disableNormalization: true });
       const text = items.map((item) => ('str' in item ? `${item.str}${item.hasEOL ? '\n' : ''}` : '')).join('');
       const pieces = items.filter((item) => 'str' in item);
-      pages.push({ size: [(right - left) * MM_PER_POINT, (top - bottom) * MM_PER_POINT], text, lastLine: lastLineOf(pieces, bottom), overlaps: overlapsOf(pieces) });
+      const { lastLine, above } = lowestLine(pieces, bottom + FOOT, top - HEAD);
+      pages.push({ size: [(right - left) * MM_PER_POINT, (top - bottom) * MM_PER_POINT], text, lastLine, left: above / (top - bottom), overlaps: overlapsOf(pieces) });
     }
     return pages;
   } finally {
