@@ -2,6 +2,7 @@
 import { writeFile } from 'node:fs/promises';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
+import type { Page } from 'playwright-core';
 import { kitPath, type Book, type KitView } from '../sheets/index.ts';
 import { CHROMIUM_ADVICE, chromiumPath, launchChromium } from './chromium.ts';
 import { UsageError } from './run-command.ts';
@@ -44,7 +45,12 @@ export async function printSheets(book: Book, folder: string, { chromium, paper,
     let files = 0;
     for (const { kit, sheet } of book.kits.flatMap((one) => PRINTED_SHEETS.map((name) => ({ kit: one, sheet: name })))) {
       await page.goto(`${origin}${kitPath(kit, sheet)}index.html`, { waitUntil: 'load' });
-      const bytes = await page.pdf({ format: PAPERS[paper], tagged: true, outline: true });
+      const print = (): Promise<Uint8Array> => page.pdf({ format: PAPERS[paper], tagged: true, outline: true });
+      let bytes = await print();
+      if (sheet === 'booklet') {
+        await numberContents(page, await pagesOfAnchors(bytes));
+        bytes = await print();
+      }
       const path = fileOf(kit, sheet);
       await writeFile(join(folder, path), bytes);
       onFile(path);
@@ -56,6 +62,29 @@ export async function printSheets(book: Book, folder: string, { chromium, paper,
     server.close().closeAllConnections();
   }
 }
+
+/** On which page of a print each anchor stands that something leads to. The reader of prints is loaded where there is one. */
+async function pagesOfAnchors(bytes: Uint8Array): Promise<Record<string, number>> {
+  const { getDocument, VerbosityLevel } = await import('pdfjs-dist/legacy/build/pdf.mjs');
+  // It takes the bytes that it is given.
+  const opening = getDocument({ data: new Uint8Array(bytes), verbosity: VerbosityLevel.ERRORS });
+  try {
+    const file = await opening.promise;
+    const anchors = Object.entries(await file.getDestinations());
+    return Object.fromEntries(await Promise.all(anchors.map(async ([name, [page]]) => [name, (await file.getPageIndex(page)) + 1])));
+  } finally {
+    await opening.destroy();
+  }
+}
+
+/** A browser cannot number its own contents: it is told what a first print has shown. The style sheet has kept room for it, so that no line breaks differently. */
+const numberContents = (page: Page, pages: Record<string, number>): Promise<void> =>
+  page.locator('.contents a').evaluateAll((links, known) => {
+    for (const link of links) {
+      const number = known[decodeURIComponent((link as HTMLAnchorElement).hash.slice(1))];
+      if (number !== undefined) link.setAttribute('data-page', String(number));
+    }
+  }, pages);
 
 const fileOf = (kit: KitView, sheet: string): string => `${kitPath(kit).slice(1)}${sheet}.pdf`;
 

@@ -86,6 +86,20 @@ describe.each(booklets)('$name', (booklet) => {
     await page.emulateMedia({ media: null });
   });
 
+  it('names in its contents, as the build has printed it, the page on which each of them stands', async () => {
+    const pages = (await printed(booklet, 'A4')).map(({ text }) => text);
+    const contents = pages[0]!.replace(/\s+/g, ' ');
+    const named = (await read(file, '.contents a')).map((entry) => {
+      const [before = '', after = ''] = contents.split(`${entry.trim()} `);
+      const page = Number.parseInt(after);
+      // A step has its minute beside it, a part its number.
+      const title = lettersOf(entry.replace(/^[\d.]+ (?:min: )?/, ''));
+      return { entry, stands: before !== '' && lettersOf(pages[page - 1] ?? '').includes(title) };
+    });
+    expect(named.length).toBeGreaterThan(30);
+    expect(named.filter(({ stands }) => !stands)).toEqual([]);
+  });
+
   it('stays inside itself where a link goes to another of its sheets', async () => {
     const outward = await read(file, '.booklet-part a', 'href');
     expect(outward.length).toBeGreaterThan(10);
