@@ -1,5 +1,5 @@
-/** What a built folder gets beside the pages of each kit: the kit in one file, as a zip, and its questions for learning platforms. */
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+/** What a built folder gets beside the pages of each kit: its pictures, the kit in one file, as a zip, and its questions for learning platforms. */
+import { copyFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { readdir, readFile } from 'node:fs/promises';
 import { join, posix } from 'node:path';
 import { parse } from 'yaml';
@@ -18,11 +18,12 @@ export interface PackedFolder {
   readonly content: string;
 }
 
-/** Each kit in one file and as a zip, and its questions for learning platforms where answers may stand. After a print they are packed again, with it. */
+/** The pictures of each kit, the kit in one file and as a zip, and its questions for learning platforms where answers may stand. After a print they are packed again, with it. */
 export async function packKits(book: Book, packed: PackedFolder): Promise<void> {
   const read = reader(packed.folder);
   for (const kit of book.kits) {
     const place = join(packed.folder, kitPath(kit));
+    for (const picture of kit.pictures) copyFileSync(join(sourceFolder(kit, packed), 'kits', kit.id, picture), join(place, picture));
     const page = kitInOneFile(book, kit, packed, read);
     writeFileSync(join(place, `${kit.id}.html`), Buffer.concat(page.map(bytesOf)));
     writeFileSync(join(place, `${kit.id}.zip`), kitArchive(await filesOfKit(book, kit, packed, page)));
@@ -92,6 +93,9 @@ function noticeLines(book: Book, kit: KitView): string[] {
   return lines.length === 0 ? [] : [...lines, said.foundAt(fullAddress(book, changesPath(kit))), ''];
 }
 
+/** The folder that holds the kit's files: the content folder, or that of its edition. */
+const sourceFolder = (kit: KitView, { content }: PackedFolder): string => (kit.draft ? content : join(content, EDITIONS_FOLDER, kit.id, kit.version));
+
 /** Fields of kit.yaml that name files beside the kits. */
 interface Named {
   readonly room?: string;
@@ -101,8 +105,8 @@ interface Named {
 }
 
 /** The kit's own files and the shared ones that it names, under `content/`; of an edition those in its own folder, and beside them its notices. For the public without answers. */
-async function sourcesOfKit(kit: KitView, { content }: PackedFolder, answers: boolean): Promise<ArchiveFile[]> {
-  const source = kit.draft ? content : join(content, EDITIONS_FOLDER, kit.id, kit.version);
+async function sourcesOfKit(kit: KitView, packed: PackedFolder, answers: boolean): Promise<ArchiveFile[]> {
+  const source = sourceFolder(kit, packed);
   const own = join('kits', kit.id);
   const notices = join(source, NOTICE);
   const named = parse(await readFile(join(source, own, 'kit.yaml'), 'utf8')) as Named;

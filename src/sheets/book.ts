@@ -183,6 +183,8 @@ export interface KitView {
   readonly hazards: readonly HazardView[];
   readonly misconceptions: readonly MisconceptionView[];
   readonly sources: readonly SourceView[];
+  /** Names of the picture files that its sheets may show. */
+  readonly pictures: readonly string[];
   /** The text of tables.json. */
   readonly tablesJson: string;
   /** The same tables for spreadsheets. */
