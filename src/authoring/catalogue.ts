@@ -145,6 +145,11 @@ const REFERENCES = {
     'A name is used that no file or field defines.',
     'Use the nearest name as proposed, or add what is missing.',
   ),
+  'dead-link': why(
+    'A link that leads nowhere',
+    'A relative link names a page or a place that there is not, from one of the pages on which the text stands.',
+    'Write the address as it is seen from the sheet: `../student/index.html`, `../run/index.html#step-2`, `../../../other-kit/index.html`.',
+  ),
   'duplicate-name': why('A name given twice', 'Two things have the same name.', 'Rename one of them.'),
   'duplicate-reference': why('Named twice in one list', 'A list names the same thing again.', 'Remove one of them.'),
   'translation-of-translation': why(

@@ -14,6 +14,7 @@ export * from './schemas/index.ts';
 export * from './lesson.ts';
 export { componentOf, isComponent, isParent, plainText } from './lesson/nodes.ts';
 export type { ComponentData, ComponentNode, LessonNode, LessonParent } from './lesson/nodes.ts';
+export { IMAGE_FILE } from './lesson/links.ts';
 export * from './readings.ts';
 export * from './content.ts';
 export { loadContent, loadFolder, type Loaded, type LoadedFile } from './load.ts';

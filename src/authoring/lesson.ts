@@ -5,8 +5,8 @@ import { sortFindings, START, type Finding, type Place, type Problem } from './f
 import { arrange } from './lesson/arrange.ts';
 import { checkComponent } from './lesson/components.ts';
 import { partFrontMatter, type PartedText } from './lesson/front-matter.ts';
-import { IMAGE_FILE } from './lesson/links.ts';
-import { checkMarkdown } from './lesson/markdown.ts';
+import { IMAGE_FILE, isRelative } from './lesson/links.ts';
+import { checkMarkdown, HAS_PICTURES } from './lesson/markdown.ts';
 import { isComponent, isParent, plainText, type ComponentNode, type LessonNode, type Root } from './lesson/nodes.ts';
 import { tooDeep } from './lesson/processor.ts';
 import { quickTree } from './lesson/quick-tree.ts';
@@ -37,6 +37,14 @@ export interface PlacedReference {
   readonly position: Place;
 }
 
+/** A relative link, which has yet to lead to something. */
+export interface PlacedLink {
+  readonly address: string;
+  /** names of the components that enclose it, the outermost first */
+  readonly inside: readonly string[];
+  readonly position: Place;
+}
+
 /**
  * A checked lesson. In `tree`, every component node carries `data.component` (its name) and
  * `data.attributes` (its attributes, read); flow nodes stand for block components, text nodes for inline ones.
@@ -57,6 +65,8 @@ export interface LessonResult {
   readonly lesson: Lesson | undefined;
   /** names that the text refers to, also where the rest of it is wrong */
   readonly references: readonly PlacedReference[];
+  /** relative links of the text, also where the rest of it is wrong */
+  readonly links: readonly PlacedLink[];
   /** quantities typed into the text, each of which is also a finding */
   readonly typed: readonly PlacedTyped[];
   /** undefined where there is none */
@@ -101,6 +111,7 @@ function checkRead({ text, file, kind, vocabulary, parted, frontMatter }: Given,
   if (parted.problems.length === 0) checkFrontMatter(source, kind, frontMatter);
 
   const parts = { components: [] as PlacedComponent[], headings: [] as PlacedHeading[], references: [] as PlacedReference[] };
+  const links: PlacedLink[] = [];
   const { tree, whole } = read(source, text.length);
   if (tree !== undefined) {
     arrange(tree, vocabulary);
@@ -108,8 +119,10 @@ function checkRead({ text, file, kind, vocabulary, parted, frontMatter }: Given,
       if (ancestors.length === DEEPEST) source.report(placeOf(node), tooDeep());
       if (isComponent(node)) collectComponent(source, node, ancestors, kind, vocabulary, parts);
       else checkMarkdown(source, node, ancestors, kind);
-      if (node.type === 'image' && IMAGE_FILE.test(node.url))
+      if ((node.type === 'image' || (node.type === 'link' && HAS_PICTURES.includes(kind))) && IMAGE_FILE.test(node.url))
         parts.references.push({ to: 'picture', name: node.url, position: placeOf(node) });
+      else if (node.type === 'link' && isRelative(node.url))
+        links.push({ address: node.url, inside: ancestors.filter(isComponent).map(({ name }) => name ?? ''), position: placeOf(node) });
       if (node.type === 'heading') collectHeading(source, node, parts.headings);
     });
   }
@@ -117,7 +130,7 @@ function checkRead({ text, file, kind, vocabulary, parted, frontMatter }: Given,
   const certain = source.findings.filter(({ code }) => whole || !ABOUT_PLACE.includes(code));
   const findings = sortFindings([...certain, ...(frontMatter?.findings ?? [])]);
   const lesson = tree === undefined || source.findings.length > 0 ? undefined : { file, kind, tree: withoutPlaces(tree), ...parts };
-  return { lesson, references: parts.references, typed: source.typed, frontMatter, findings };
+  return { lesson, references: parts.references, links, typed: source.typed, frontMatter, findings };
 }
 
 /** The fields above a lesson's text, undefined where there are none. */

@@ -6,6 +6,7 @@ import { readFolder, type ContentFile, type Folder } from './folder.ts';
 import { hiddenCharacters } from './hidden.ts';
 import { groupByKit } from './kit-files.ts';
 import { parseLesson, readFrontMatter, type Lesson, type LessonResult } from './lesson.ts';
+import { deadLinks } from './links.ts';
 import { proposeValues } from './propose.ts';
 import { readReadings, type RecordedReading } from './readings.ts';
 import { REQUIRED, REQUIRED_IN_KIT } from './plan.ts';
@@ -52,6 +53,8 @@ export function loadFolder(folder: Folder, vocabulary: Vocabulary): Loaded {
   const files = folder.files.map((file): LoadedFile => ({ ...file, ...readOne(file, vocabulary, schemaOf[file.kind]), locate: placesIn(file) }));
   const findings = [...folder.findings, ...files.flatMap(({ file, text }) => hiddenCharacters(file, text ?? '')), ...files.flatMap((file) => file.findings)];
   findings.push(...missingFiles(folder.root, files));
+  // What was published so is read as it was.
+  if (folder.isEdition !== true) findings.push(...deadLinks(files, vocabulary));
   findings.push(...checkReferences(folder, files, findings.length === 0));
   const content = findings.length === 0 ? assemble(folder.root, files) : undefined;
   return { content, findings: sortFindings(proposeValues(findings, files, vocabulary)), files };

@@ -17,6 +17,14 @@ export interface UnknownChoice {
   readonly choices: readonly string[];
 }
 
+/** What the place of a component on a page is called, so that links can lead to it. */
+export interface Anchor {
+  /** the name that the author gave it */
+  readonly own: string | undefined;
+  /** what those without such a name are counted by: `step` for `step-1`, `step-2` */
+  readonly series: string;
+}
+
 /** One component that lesson text may use. */
 export interface ComponentSpec {
   readonly name: string;
@@ -29,6 +37,8 @@ export interface ComponentSpec {
   readonly allowedIn: readonly SheetKind[];
   /** the schema of its attributes, or the choice of one by the attributes themselves */
   readonly attributes: ZodObject | ((raw: RawAttributes) => ZodObject | UnknownChoice);
+  /** undefined where links cannot lead to it; of attributes that were read */
+  readonly anchor?: (attributes: Readonly<Record<string, unknown>>) => Anchor;
 }
 
 /** All components that lesson text may use, by name. */

@@ -1,9 +1,9 @@
 /** A checked lesson to HTML: Markdown by the standard route, components by their own drawing, formulas by KaTeX. */
 import type { Element, ElementContent, Root as HastRoot } from 'hast';
 import { toHtml } from 'hast-util-to-html';
-import type { Heading, Image, Nodes, Root } from 'mdast';
+import type { Heading, Image, Link, Nodes, Root } from 'mdast';
 import { defaultHandlers, toHast, type Handler, type Handlers, type State } from 'mdast-util-to-hast';
-import type { Lesson } from '../authoring/index.ts';
+import { IMAGE_FILE, type Lesson } from '../authoring/index.ts';
 import { LESSON_TEXTS } from '../texts/index.ts';
 import type { Component, Scene } from './component.ts';
 import { raw, type Raw } from './html/text.ts';
@@ -50,6 +50,7 @@ function handlersOf(drawing: Drawing): Handlers {
     mdxJsxTextElement: component,
     inlineMath: handler<{ readonly value: string }>((_, { value }) => verbatim(drawing.math.render(value, false))),
     math: handler<{ readonly value: string }>((_, { value }) => verbatim(displayFormula(drawing.math, value).html)),
+    link: handler<Link>((state, node) => defaultHandlers.link(state, IMAGE_FILE.test(node.url) ? { ...node, url: pictureAddress(node.url) } : node)),
     image: handler<Image>((state, node) => defaultHandlers.image(state, { ...node, url: pictureAddress(node.url) })),
     heading: handler<Heading>((state, node) => element(`h${Math.min(6, node.depth + (drawing.lowerHeadings ?? 0))}`, childrenOf(state, node))),
     table: handler<TableNode>((state, node) => scrolling(tableOf(state, node), LESSON_TEXTS[drawing.scene.setting.style.language].table)),

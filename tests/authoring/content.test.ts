@@ -47,6 +47,7 @@ const CASES: readonly (readonly [name: string, findings: readonly string[], with
   ['unknown-source', ['unknown-reference misconceptions/cloud-is-vapor.mdx:5:56']],
   ['unknown-question', ['unknown-reference kits/first-cloud/student.mdx:7:11']],
   ['unknown-picture', ['unknown-reference kits/first-cloud/background.mdx:1:1']],
+  ['dead-link', ['dead-link kits/first-cloud/background.mdx:7:5']],
   ['duplicate-source', ['duplicate-name sources.yaml:9:9']],
   ['listed-twice', ['duplicate-reference kits/first-cloud/kit.yaml:10:19']],
   ['never-cited', ['source-never-cited sources.yaml:9:9']],

@@ -86,7 +86,7 @@ export const HOSTILE_FINDINGS: Readonly<Record<string, string>> = {
   'expression-import.mdx': 'expression 3:1',
   'expression-in-address.mdx': 'unsafe-link 3:1',
   'expression-in-heading.mdx': 'expression 3:4',
-  'expression-in-link-text.mdx': 'expression 3:2',
+  'expression-in-link-text.mdx': 'dead-link 3:1, expression 3:2',
   'expression-in-list.mdx': 'expression 4:3',
   'expression-in-table.mdx': 'expression 5:3',
   'expression-open.mdx': 'lesson-syntax 3:5',

@@ -26,6 +26,9 @@ export function linkProblem(address: string): Problem | undefined {
   return undefined;
 }
 
+/** Whether an address that nothing is wrong with leads to a page or file of the site. */
+export const isRelative = (address: string): boolean => linkProblem(address) === undefined && !SCHEME.test(address);
+
 /** What is wrong with the address of a picture: a file beside the sheet is right. */
 export function imageProblem(address: string, alt: string): Problem | undefined {
   const refuse = (what: string, instead: string): Problem => ({ code: 'image-address', what, instead });

@@ -28,7 +28,7 @@ const PLAIN = new Set<LessonNode['type']>([
   'thematicBreak',
 ]);
 /** Kinds of text that stand in a kit's folder, beside its pictures. */
-const KIT_SHEETS: readonly SheetKind[] = ['run', 'student', 'background'];
+export const HAS_PICTURES: readonly SheetKind[] = ['run', 'student', 'background'];
 
 /** Checks one node that is no component. */
 export function checkMarkdown(source: LessonSource, node: LessonNode, ancestors: readonly LessonNode[], kind: SheetKind): void {
@@ -70,7 +70,7 @@ export function checkMarkdown(source: LessonSource, node: LessonNode, ancestors:
     case 'image':
       checkAside(source, node, node.alt);
       checkAside(source, node, node.title);
-      if (!KIT_SHEETS.includes(kind))
+      if (!HAS_PICTURES.includes(kind))
         return refuse({
           code: 'image-address',
           what: 'a picture stands in a text that has no folder for it',

@@ -1,6 +1,6 @@
 /** Components that compute: tables, figures, values in a sentence; and the quantity that is given instead. */
 import { z } from 'zod';
-import { reference, type SheetKind } from '../../authoring/index.ts';
+import { reference, type Anchor, type SheetKind } from '../../authoring/index.ts';
 import { TABLE_KINDS, tableKind, tableRequestOf, valueQuestionOf, type Attributes } from '../../tables/index.ts';
 import type { Component, Scene } from '../component.ts';
 import { renderCurveOf, renderTable, type TableFigure } from '../html/table.ts';
@@ -11,11 +11,14 @@ import { TABLES_WITH_CURVE, tableAttributes, valueAttributes } from './requests.
 const EVERYWHERE: readonly SheetKind[] = ['run', 'student', 'background', 'question', 'hazard', 'misconception'];
 const SHEETS: readonly SheetKind[] = ['run', 'student', 'background'];
 
-function figureOf(attributes: Attributes, scene: Scene, suffix = ''): TableFigure {
+const anchorOf = ({ kind, id }: Attributes): Anchor => ({ series: kind as string, own: id as string | undefined });
+const anchorOfCurve = ({ kind, id }: Attributes): Anchor => ({ series: `${kind as string}-figure`, own: id as string | undefined });
+
+function figureOf(attributes: Attributes, scene: Scene, { series, own }: Anchor): TableFigure {
   const kind = tableKind(attributes['kind'] as string);
   if (kind === undefined) throw new Error(`there is no table kind ${String(attributes['kind'])}: lessons are checked when content is loaded`);
   return {
-    id: scene.nextId(kind.kind + suffix, attributes['id'] as string | undefined),
+    id: scene.nextId(series, own),
     kind,
     request: tableRequestOf(kind, attributes),
     caption: attributes['caption'] as string | undefined,
@@ -23,17 +26,17 @@ function figureOf(attributes: Attributes, scene: Scene, suffix = ''): TableFigur
 }
 
 export const workedTable: Component = {
-  spec: { name: 'WorkedTable', placement: 'block', children: 'none', allowedIn: SHEETS, attributes: tableAttributes(TABLE_KINDS) },
+  spec: { name: 'WorkedTable', placement: 'block', children: 'none', allowedIn: SHEETS, attributes: tableAttributes(TABLE_KINDS), anchor: anchorOf },
   draw: (attributes, _, scene) => {
-    const figure = figureOf(attributes, scene);
+    const figure = figureOf(attributes, scene, anchorOf(attributes));
     scene.onTable(attributes, figure.id);
     return renderTable(figure, scene.setting);
   },
 };
 
 export const curve: Component = {
-  spec: { name: 'Curve', placement: 'block', children: 'none', allowedIn: SHEETS, attributes: tableAttributes(TABLES_WITH_CURVE) },
-  draw: (attributes, _, scene) => renderCurveOf(figureOf(attributes, scene, '-figure'), scene.setting),
+  spec: { name: 'Curve', placement: 'block', children: 'none', allowedIn: SHEETS, attributes: tableAttributes(TABLES_WITH_CURVE), anchor: anchorOfCurve },
+  draw: (attributes, _, scene) => renderCurveOf(figureOf(attributes, scene, anchorOfCurve(attributes)), scene.setting),
 };
 
 export const value: Component = {

@@ -1,6 +1,6 @@
 /** Components that give a sheet its parts: steps, predict–observe–explain, what only teachers see. */
 import { z } from 'zod';
-import { count, quantity, reference, text, type ComponentSpec } from '../../authoring/index.ts';
+import { count, quantity, reference, text, type Anchor, type ComponentSpec } from '../../authoring/index.ts';
 import { formatNumber, type Attributes, type PlannedStep } from '../../tables/index.ts';
 import { LESSON_TEXTS } from '../../texts/index.ts';
 import type { Component } from '../component.ts';
@@ -31,8 +31,10 @@ export function stepOf(attributes: Attributes): StepAttributes {
   return { at: at.value, duration: duration.value, title, action, drop: drop?.value, particles, expect };
 }
 
+const STEP_ANCHOR: Anchor = { series: 'step', own: undefined };
+
 export const step: Component = {
-  spec: { name: 'Step', placement: 'block', children: 'block', allowedIn: ['run'], attributes: stepSchema },
+  spec: { name: 'Step', placement: 'block', children: 'block', allowedIn: ['run'], attributes: stepSchema, anchor: () => STEP_ANCHOR },
   draw: (attributes, children, scene) => {
     const { at, title, action, drop, expect } = stepOf(attributes);
     const said = LESSON_TEXTS[scene.setting.style.language];
@@ -42,7 +44,7 @@ export const step: Component = {
       expect === undefined ? NOTHING : html`<span class="look">${said.lookFor[expect]}</span>`,
     ];
     const margin = drop === undefined && expect === undefined ? NOTHING : html`<p class="readings">${readings}</p>`;
-    return html`<section class="step step-${action}" id="${scene.nextId('step', undefined)}"><p class="clock"><time datetime="PT${Math.floor(at / 60)}M${at % 60}S">${minutes} min</time></p>${margin}<div class="deed"><h3>${title}</h3>${children()}</div></section>`;
+    return html`<section class="step step-${action}" id="${scene.nextId(STEP_ANCHOR.series, STEP_ANCHOR.own)}"><p class="clock"><time datetime="PT${Math.floor(at / 60)}M${at % 60}S">${minutes} min</time></p>${margin}<div class="deed"><h3>${title}</h3>${children()}</div></section>`;
   },
 };
 

@@ -8,7 +8,7 @@ export const MARKDOWN: ExampleGroup = {
   examples: [
     {
       of: 'Words and links',
-      about: 'One star for stress, two for what must not be missed. Addresses are relative, https or mailto.',
+      about: 'One star for stress, two for what must not be missed. Addresses elsewhere begin with `https:`, or with `mailto:`. Another page of the site has its address as seen from the sheet: `../student/index.html`, a step `../run/index.html#step-2`, another kit `../../../other-kit/index.html`; a table or figure is named by its `id`. The check follows each of them.',
       on: 'background',
       source: 'Air that expands does *work*. It **cools**. See the [gas laws](https://www.nist.gov/pml).',
     },
