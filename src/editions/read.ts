@@ -52,19 +52,19 @@ export interface ReadFrozen {
 }
 
 /**
- * Reads the files of one edition and computes its numbers, also where nothing but `results.json` was edited: then it is seen which.
+ * Reads the files of one edition and computes its numbers. Where a file is not as it was published, that is all that is told: what follows from an edit is not what was published.
  * @param root the folder as findings name it, which ends in kit and version
  */
 export async function readFrozen(directory: string, root: string, vocabulary: Vocabulary): Promise<ReadFrozen> {
   const [version = '', kit = ''] = root.split('/').reverse();
   const { manifest, findings } = readManifest(directory, root);
-  if (manifest === undefined || findings.some(({ file }) => file !== `${root}/${RESULTS}`)) return { frozen: undefined, findings };
+  if (manifest === undefined || findings.length > 0) return { frozen: undefined, findings };
   const { content, findings: inContent } = loadFolder(await readEditionFolder(directory, root, [MANIFEST, RESULTS, NOTICE]), vocabulary);
   const resultsText = readIfThere(join(directory, RESULTS)) ?? '';
   const results = resultsFrom(resultsText);
-  if (content === undefined || results === undefined) return { frozen: undefined, findings: [...findings, ...inContent] };
+  if (content === undefined || results === undefined) return { frozen: undefined, findings: inContent };
   const numbers = numbersOf(content, kitOf({ content, kit }));
-  return { frozen: { kit, version, root, content, manifest, results, resultsText, numbers, differences: differences(results, numbers) }, findings };
+  return { frozen: { kit, version, root, content, manifest, results, resultsText, numbers, differences: differences(results, numbers) }, findings: [] };
 }
 
 interface ReadEdition {

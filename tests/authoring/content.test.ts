@@ -145,6 +145,7 @@ const CASES: readonly (readonly [name: string, findings: readonly string[], with
 /** The same on the folder with two published editions. */
 const EDITION_CASES: typeof CASES = [
   ['edition-edited', ['edition-file-edited editions/first-cloud/1.0.1/kits/first-cloud/run.mdx:1:1']],
+  ['edition-results-edited', ['edition-file-edited editions/first-cloud/1.0.1/results.json:1:1']],
   ['edition-without-file', ['edition-file-missing editions/first-cloud/1.0.1/rooms/attic.yaml:1:1']],
   ['edition-with-more', ['edition-file-added editions/first-cloud/1.0.1/rooms/attic.yaml:1:1']],
   ['edition-number', ['edition-number editions/first-cloud/1.0.1/results.json:9:3']],

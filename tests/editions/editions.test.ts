@@ -93,14 +93,15 @@ describe('numbers', () => {
       expect(await findingsIn(working.content)).toEqual([]);
     }));
 
-  it('that somebody edited are told one by one', () =>
-    withWorkingCopy(PUBLISHED, async ({ content, edit, read }) => {
-      const line = /"run\/step-1\/pressure": (.*),/.exec(await read(`${FOLDER}/results.json`))!;
-      await edit(`${FOLDER}/results.json`, line[0], '"run/step-1/pressure": 90000,');
+  it('that somebody edited are told once, as an edit, however many they are', () =>
+    withWorkingCopy(PUBLISHED, async ({ content, read, write }) => {
+      const path = `${FOLDER}/results.json`;
+      const edited = (await read(path)).replace(/(?<="run\/[^"]*": )\d[\d.]*/g, '90000');
+      expect(edited.match(/90000/g)!.length).toBeGreaterThan(3);
+      await write(path, edited);
       const found = await findingsIn(content);
-      expect(found).toHaveLength(2);
-      expect(found.join('\n')).toMatch(/results\.json:1:1: this file of edition 1\.0\.1 of first-cloud was edited/);
-      expect(found.join('\n')).toContain(`\`run/step-1/pressure\` was published as 90000 and is now ${line[1]}`);
+      expect(found).toHaveLength(1);
+      expect(found[0]).toMatch(/results\.json:1:1: this file of edition 1\.0\.1 of first-cloud was edited/);
     }));
 });
 
