@@ -99,6 +99,7 @@ const CASES: readonly (readonly [name: string, findings: readonly string[], with
   ['vacuum-without-sheet', ['hazard-missing kits/first-cloud/kit.yaml:11:1']],
   ['flame-without-end', ['flame-not-extinguished kits/first-cloud/run.mdx:9:1']],
   ['ember-without-end', ['flame-not-extinguished kits/first-cloud/kit.yaml:7:13']],
+  ['ember-put-out-before', ['flame-not-extinguished kits/first-cloud/run.mdx:15:1']],
   ['flame-with-vapor', ['flame-with-vapor kits/first-cloud/kit.yaml:7:13']],
   ['component-in-field', ['component-placement kits/first-cloud/questions/in-words.mdx:6:24']],
   ['cloud-without-particles', ['cloud-denied kits/first-cloud/run.mdx:3:1']],
@@ -231,6 +232,25 @@ describe('what a step of a vessel under pressure may expect', () => {
       return check(folder);
     });
     expect(findings.map(({ code }) => code).filter((code) => code.endsWith('-denied'))).toEqual(codes);
+  });
+});
+
+describe('what was lit before the lesson', () => {
+  const at = (minute: number, action: string): string => `<Step at="${minute} min" for="1 min" title="Step" action="${action}">\nNow.\n</Step>\n\n`;
+  it.each([
+    ['an ember that is put out after its smoke is let in', 'ember', ['particles', 'extinguish'], []],
+    ['an ember that is put out before', 'ember', ['extinguish', 'particles'], ['flame-not-extinguished']],
+    ['an ember that is put out between two times', 'ember', ['particles', 'extinguish', 'particles'], ['flame-not-extinguished']],
+    ['an ember that no step uses', 'ember', ['extinguish', 'vent'], []],
+    ['a flame that is blown out for its smoke', 'flame', ['extinguish', 'particles'], []],
+  ])('%s', async (_, tag, actions, codes) => {
+    const findings = await withOverlay('none', undefined, async (folder) => {
+      const particles = join(folder, 'particles/salt-haze.yaml');
+      await writeFile(particles, readFileSync(particles, 'utf8').replace(/uses: .*/, `uses: [${tag}]`));
+      await writeFile(join(folder, 'kits/first-cloud/run.mdx'), actions.map((action, i) => at(i, action)).join(''));
+      return check(folder);
+    });
+    expect(findings.map(({ code }) => code).filter((code) => code !== 'hazard-missing')).toEqual(codes);
   });
 });
 

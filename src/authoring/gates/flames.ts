@@ -1,12 +1,31 @@
 /** What is lit is put out, and never near a flammable vapor. */
 import type { Content } from '../content.ts';
 import type { Finding } from '../findings.ts';
-import type { KitPlan } from './kit-plan.ts';
+import type { KitPlan, PlannedStep } from './kit-plan.ts';
 
 const BURNS = ['flame', 'ember'] as const;
 
 export function flameGate(_: Content, plan: KitPlan): Finding[] {
-  return [...withoutEnd(plan), ...withVapor(plan)];
+  return [...withoutEnd(plan), ...stillGlowing(plan), ...withVapor(plan)];
+}
+
+/** Where no step lights it, an ember was lit before the lesson: it glows until the last step that lets its smoke in, and is put out after that. A flame may be blown out for its smoke. */
+function stillGlowing({ steps, particles, kit, atStep }: KitPlan): Finding[] {
+  if (steps.some(({ action }) => action === 'light')) return [];
+  const letIn = ({ action, particles: named }: PlannedStep): string | undefined => (action === 'particles' ? (named ?? kit.meta.particles[0]) : named);
+  const isEmber = (name: string | undefined): boolean => kit.meta.particles.some((one, i) => one === name && particles[i]?.uses.includes('ember') === true);
+  const last = steps.findLastIndex((step) => isEmber(letIn(step)));
+  const isPutOut = (step: PlannedStep): boolean => step.action === 'extinguish';
+  // None at all is told where the kit lists the particles.
+  if (last < 0 || !steps.some(isPutOut) || steps.slice(last).some(isPutOut)) return [];
+  const step = steps[last]!;
+  return [
+    atStep(step, {
+      code: 'flame-not-extinguished',
+      what: `the ember of \`${letIn(step) ?? ''}\` glows here, and only steps before this one put it out`,
+      instead: 'add a later step with `action="extinguish"`',
+    }),
+  ];
 }
 
 function withoutEnd({ steps, particles, apparatus, kit, atStep, inKit }: KitPlan): Finding[] {
