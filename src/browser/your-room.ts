@@ -69,9 +69,10 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
     settings = wantedSettings;
     drawn = { live, settings, conditions };
     root.dataset['state'] = 'drawing';
+    // At once: the next setting is read from the boxes.
+    control.show(settings, conditions, all);
     const onSeen = (): void => {
-      control.show(wantedSettings, conditions, all);
-      document.documentElement.classList.toggle('in-your-room', !isOwnRoom(wantedSettings));
+      document.documentElement.classList.toggle('in-your-room', !isOwnRoom(settings));
       performance.measure('room', { start: started });
     };
     page.draw(conditions, style, onSeen, (refused) => {
