@@ -23,7 +23,7 @@ export async function packKits(book: Book, packed: PackedFolder): Promise<void> 
   const read = reader(packed.folder);
   for (const kit of book.kits) {
     const place = join(packed.folder, kitPath(kit));
-    for (const picture of kit.pictures) copyFileSync(join(sourceFolder(kit, packed), 'kits', kit.id, picture), join(place, picture));
+    for (const picture of picturesShown(kit, packed)) copyFileSync(join(sourceFolder(kit, packed), 'kits', kit.id, picture), join(place, picture));
     const page = kitInOneFile(book, kit, packed, read);
     writeFileSync(join(place, `${kit.id}.html`), Buffer.concat(page.map(bytesOf)));
     writeFileSync(join(place, `${kit.id}.zip`), kitArchive(await filesOfKit(book, kit, packed, page)));
@@ -96,6 +96,13 @@ function noticeLines(book: Book, kit: KitView): string[] {
 /** The folder that holds the kit's files: the content folder, or that of its edition. */
 const sourceFolder = (kit: KitView, { content }: PackedFolder): string => (kit.draft ? content : join(content, EDITIONS_FOLDER, kit.id, kit.version));
 
+/** The pictures that the sheets of a folder show: one that stands in what only teachers see is not for the public. */
+function picturesShown(kit: KitView, { folder }: PackedFolder): readonly string[] {
+  if (kit.pictures.length === 0) return [];
+  const sheets = readFileSync(join(folder, kitPath(kit, 'booklet'), 'index.html'), 'utf8');
+  return kit.pictures.filter((name) => sheets.includes(`"../${name}"`));
+}
+
 /** Fields of kit.yaml that name files beside the kits. */
 interface Named {
   readonly room?: string;
@@ -119,10 +126,12 @@ async function sourcesOfKit(kit: KitView, packed: PackedFolder, answers: boolean
     ...named.particles.map((name) => `particles/${name}.yaml`),
     ...named.hazards.map((name) => `hazards/${name}.mdx`),
   ];
-  const paths = [...shared, ...(await filesBelow(join(source, own))).map((path) => `kits/${kit.id}/${path}`)].filter((path) => existsSync(join(source, path)));
-  const files = await Promise.all(paths.map(async (path) => ({ path: `content/${path}`, data: await sourceFile(join(source, path), path, answers) })));
+  const kept = answers ? kit.pictures : picturesShown(kit, packed);
+  const files = (await filesBelow(join(source, own))).filter((path) => kept.includes(path) || !kit.pictures.includes(path));
+  const paths = [...shared, ...files.map((path) => `kits/${kit.id}/${path}`)].filter((path) => existsSync(join(source, path)));
+  const texts = await Promise.all(paths.map(async (path) => ({ path: `content/${path}`, data: await sourceFile(join(source, path), path, answers) })));
   const noticed = !kit.draft && existsSync(notices) ? [{ path: NOTICE, data: answers ? await readFile(notices) : publicNotices(await readFile(notices, 'utf8')) }] : [];
-  return [...noticed, ...files.flatMap(({ path, data }) => (data === undefined ? [] : [{ path, data }]))];
+  return [...noticed, ...texts.flatMap(({ path, data }) => (data === undefined ? [] : [{ path, data }]))];
 }
 
 /** Undefined where the public may not have it. */

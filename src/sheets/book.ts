@@ -183,7 +183,7 @@ export interface KitView {
   readonly hazards: readonly HazardView[];
   readonly misconceptions: readonly MisconceptionView[];
   readonly sources: readonly SourceView[];
-  /** Names of the picture files that its sheets may show. */
+  /** Names of the picture files in its folder. */
   readonly pictures: readonly string[];
   /** The text of tables.json. */
   readonly tablesJson: string;

@@ -1,6 +1,7 @@
-/** A picture beside a sheet is shown wherever the sheet is: on its page, in the booklet, in the kit's one file. */
-import { readFileSync } from 'node:fs';
+/** A picture beside a sheet is shown wherever the sheet is: on its page, in the booklet, in the kit's one file; one for teachers in their folder alone. */
+import { existsSync, readFileSync } from 'node:fs';
 import { join, posix } from 'node:path';
+import { unzipSync } from 'fflate';
 import { describe, expect, inject, it } from 'vitest';
 import { sharedBuild } from '../support/builds.ts';
 import { ROOT } from '../support/root.ts';
@@ -14,14 +15,20 @@ const site = await sharedBuild(inject('builds'), 'highland');
 const picturesOf = (folder: string, path: string): string[] =>
   [...readFileSync(join(folder, path), 'utf8').matchAll(/<img\b[^>]*\bsrc="([^"]*)"[^>]*>/g)].map(([, address = '']) => address);
 
-describe.each([['the public folder', site], ['the teachers’ folder', `${site}-teachers`]])('%s', (_, folder) => {
-  it.each(['background', 'booklet'])('shows it on the page %s', (sheet) => {
+describe.each([['the public folder', site, 1], ['the teachers’ folder', `${site}-teachers`, 2]] as const)('%s', (_, folder, inAll) => {
+  it.each([['background', 1], ['booklet', inAll]] as const)('shows those of the page %s', (sheet, count) => {
     const shown = picturesOf(folder, `${PLACE}/${sheet}/index.html`);
-    expect(shown).toHaveLength(1);
-    expect(readFileSync(join(folder, posix.join(PLACE, sheet, shown[0]!))).equals(bytes)).toBe(true);
+    expect(shown).toHaveLength(count);
+    for (const address of shown) expect(readFileSync(join(folder, posix.join(PLACE, sheet, address))).equals(bytes)).toBe(true);
   });
 
-  it('carries it in the kit’s one file', () => {
-    expect(picturesOf(folder, `${PLACE}/highland-cloud.html`)).toEqual([`data:image/png;base64,${bytes.toString('base64')}`]);
+  it('carries them in the kit’s one file', () => {
+    expect(picturesOf(folder, `${PLACE}/highland-cloud.html`)).toEqual(Array.from({ length: inAll }, () => `data:image/png;base64,${bytes.toString('base64')}`));
+  });
+
+  it('holds what is for teachers in their folder alone', () => {
+    const zipped = Object.keys(unzipSync(readFileSync(join(folder, PLACE, 'highland-cloud.zip')))).filter((path) => path.endsWith('.png'));
+    expect(zipped).toHaveLength(inAll);
+    expect(existsSync(join(folder, PLACE, 'table-of-marks.png'))).toBe(inAll === 2);
   });
 });
