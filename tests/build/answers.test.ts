@@ -15,9 +15,9 @@ const cases = [
 
 const NAMED: Record<string, string> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'", nbsp: ' ' };
 
-/** The words of a file: of a page without its tags, of others as they are. */
+/** The words of a file: of a page without its tags, what its pictures say among them; of others as they are. */
 const wordsOf = (path: string, text: string): string =>
-  lettersOf(path.endsWith('.html') ? text.replace(/<[^>]*>/g, '').replace(/&#(x?)([0-9a-f]+);|&([a-z]+);/gi, (_, hex: string, code: string, name: string) => (code ? String.fromCodePoint(parseInt(code, hex ? 16 : 10)) : (NAMED[name] ?? ''))) : text);
+  lettersOf(path.endsWith('.html') ? text.replace(/<img\b[^>]*\balt="([^"]*)"[^>]*>/g, '$1').replace(/<[^>]*>/g, '').replace(/&#(x?)([0-9a-f]+);|&([a-z]+);/gi, (_, hex: string, code: string, name: string) => (code ? String.fromCodePoint(parseInt(code, hex ? 16 : 10)) : (NAMED[name] ?? ''))) : text);
 
 /** Words and raw text of all files that are text. */
 const readAll = (folder: string): { path: string; text: string; words: string; raw: string }[] =>
