@@ -1,6 +1,7 @@
 /** A page drawn again for other conditions: what is in sight first, or all at once where that takes no time to speak of. */
 import type { Conditions } from '../tables/conditions.ts';
 import type { Style } from '../tables/display.ts';
+import { nearness } from './nearness.ts';
 import { madeOf, type Made, type Piece } from './piece.ts';
 import type { Preparer } from './preparing.ts';
 
@@ -27,6 +28,7 @@ export interface Drawing {
 
 /** How the pieces of a page are drawn: by the page what is near, by the thread beside it, where there is one, the rest. */
 export function drawing(pieces: readonly Piece[], { prepare, isBeside }: Preparer): Drawing {
+  const isNear = nearness(pieces.flatMap(({ places }) => places ?? []));
   let turn = 0;
   let putSeen = (): void => undefined;
 
@@ -50,7 +52,7 @@ export function drawing(pieces: readonly Piece[], { prepare, isBeside }: Prepare
       }
       return made;
     };
-    const seen = pieces.filter(isNear);
+    const seen = pieces.filter(({ places }) => places?.some(isNear) ?? true);
     const unseen = pieces.filter((piece) => !seen.includes(piece));
     const isApart = (piece: Piece): boolean => piece.isSlow || isBeside(piece);
     const apart = [...seen.filter(({ isSlow }) => isSlow), ...unseen.filter(isApart)];
@@ -109,12 +111,3 @@ export function drawing(pieces: readonly Piece[], { prepare, isBeside }: Prepare
 }
 
 const pause = (time = 0): Promise<void> => new Promise((resolve) => setTimeout(resolve, time));
-
-/** Within one more screen above and below. */
-function isNear({ places }: Piece): boolean {
-  if (places === undefined) return true;
-  return places.some((place) => {
-    const { top, bottom } = place.getBoundingClientRect();
-    return bottom > -innerHeight && top < 2 * innerHeight;
-  });
-}
