@@ -27,9 +27,5 @@ export function bench(root: ParentNode, onChoice: (live: Live) => void): Piece[]
     onChoice({ ...live, conditions: inRoom(live.conditions, room, live.moving) });
   });
   const draw = redrawing(answer, morph);
-  const make: Piece['make'] = (conditions, style) => {
-    const { html } = renderVerdict(conditions, style);
-    return () => draw(html);
-  };
-  return [{ make, isSlow: false }];
+  return [{ make: (conditions, style) => draw(renderVerdict(conditions, style).html), isSlow: false }];
 }

@@ -4,6 +4,9 @@ import type { Style } from '../tables/display.ts';
 import type { Asked } from './drawn.ts';
 import { isNotThere } from './simulations.ts';
 
+/** Does all of the work on a text that changes no page yet; returns what puts it there. */
+export type Ready = (html: string | undefined) => () => void;
+
 export interface Piece {
   /**
    * Computes it.
@@ -15,8 +18,8 @@ export interface Piece {
   readonly places?: readonly Element[];
   /** Set once it has shown to need the simulations. */
   isSlow: boolean;
-  /** By what another thread can compute it, and what puts its text on the page; without this it is computed here. */
-  readonly beside?: { readonly asked: Asked; readonly put: (html: string | undefined) => void };
+  /** By what another thread can compute it, and what makes its text ready to be put on the page; without this it is computed here. */
+  readonly beside?: { readonly asked: Asked; readonly ready: Ready };
 }
 
 /** What puts a piece on the page, or why nothing does. */

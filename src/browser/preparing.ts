@@ -31,7 +31,7 @@ export function preparer(pieces: readonly Piece[], script: string, address: stri
       const answers = apart.length === 0 ? [] : await thread!.ask(apart.map(({ beside }) => beside!.asked), conditions, style);
       const here = answers === undefined ? some : some.filter((piece) => !apart.includes(piece));
       if (here.length > 0 && !(await simulations(address))) return undefined;
-      const made = (answers ?? []).map((answer, at): Made => (answer === 'refused' ? answer : () => apart[at]!.beside!.put(answer.html)));
+      const made = (answers ?? []).map((answer, at): Made => (answer === 'refused' ? answer : apart[at]!.beside!.ready(answer.html)));
       return [...made, ...here.map((piece) => madeOf(piece, conditions, style))];
     },
   };

@@ -2,7 +2,7 @@
 import { readTableRequest } from '../sheets/html/ask.ts';
 import { drawerOf, type Asked } from './drawn.ts';
 import { morph, swap } from './morph.ts';
-import type { Piece } from './piece.ts';
+import type { Piece, Ready } from './piece.ts';
 import { redrawing } from './rewrite.ts';
 import { linePieces } from './room-lines.ts';
 
@@ -34,19 +34,14 @@ export function grouped(root: ParentNode, name: string, make: (elements: readonl
   return [...byText].map(([text, elements]) => make(elements, text));
 }
 
-/** @param put what becomes of the piece's text, on this page */
-function pieceOf(asked: Asked, put: (html: string | undefined) => void, places: readonly Element[]): Piece {
+function pieceOf(asked: Asked, ready: Ready, places: readonly Element[]): Piece {
   const drawer = drawerOf(asked);
-  const make: Piece['make'] = (conditions, style) => {
-    const html = drawer(conditions, style);
-    return () => put(html);
-  };
-  return { make, places, isSlow: false, beside: { asked, put } };
+  return { make: (conditions, style) => ready(drawer(conditions, style)), places, isSlow: false, beside: { asked, ready } };
 }
 
 function valuePiece(elements: readonly HTMLElement[], text: string): Piece {
   let last = '';
-  return pieceOf({ as: 'value', text, name: '' }, (html = '') => {
+  return pieceOf({ as: 'value', text, name: '' }, (html = '') => () => {
     if (html !== last) for (const element of elements) element.innerHTML = html;
     last = html;
   }, elements);
@@ -63,11 +58,14 @@ function curvePiece(figure: HTMLElement, text: string): Piece | undefined {
   const place = figure.querySelector('.curve > *');
   if (readTableRequest(text) === undefined || place === null) return undefined;
   const draw = redrawing(place, swap);
-  const put = (html: string | undefined): void => {
-    figure.hidden = html === undefined;
-    if (html !== undefined) draw(html);
+  const ready: Ready = (html) => {
+    const put = html === undefined ? undefined : draw(html);
+    return () => {
+      figure.hidden = put === undefined;
+      put?.();
+    };
   };
-  return pieceOf({ as: 'curve', text, name: figure.id }, put, [figure]);
+  return pieceOf({ as: 'curve', text, name: figure.id }, ready, [figure]);
 }
 
 /** A piece that stands on its own, and may hold the focus. */

@@ -14,23 +14,34 @@ interface Standing {
 }
 
 /**
- * A function that draws HTML of one element in the place of one on the page, again and again.
+ * A function that draws HTML of one element in the place of one on the page, again and again: it finds what has to change, and returns what changes it.
  * @param first what stands there when the page is opened
  * @param replace puts one element in the place of another, and returns the one that stands there then
  */
-export function redrawing(first: Element, replace: (old: Element, fresh: Element) => Element): (html: string) => void {
+export function redrawing(first: Element, replace: (old: Element, fresh: Element) => Element): (html: string) => () => void {
   let place = first;
   let standing: Standing | undefined;
-  return (html) => {
-    if (html === standing?.html) return;
+
+  function ready(html: string): () => void {
+    const against = standing;
+    if (html === against?.html) return () => undefined;
     const tokens = html.match(TOKENS) ?? [];
-    if (standing !== undefined && rewrite(standing, tokens)) {
-      standing = { ...standing, html, tokens };
-      return;
-    }
-    place = replace(place, elementOf(html));
-    standing = { html, tokens, nodes: nodesOf(place, tokens) };
-  };
+    const changes = against && changesOf(against, tokens);
+    const fresh = changes === undefined ? elementOf(html) : undefined;
+    return () => {
+      // Another has been drawn meanwhile.
+      if (standing !== against) ready(html)();
+      else if (fresh !== undefined) {
+        place = replace(place, fresh);
+        standing = { html, tokens, nodes: nodesOf(place, tokens) };
+      } else {
+        for (const change of changes!) change();
+        standing = { html, tokens, nodes: against!.nodes };
+      }
+    };
+  }
+
+  return ready;
 }
 
 /** The nodes below and with `place`, in the order of the tokens that begin them. */
@@ -45,20 +56,19 @@ function nodesOf(place: Element, tokens: readonly string[]): (Node | undefined)[
   });
 }
 
-/** Whether changing words and attributes was enough; nothing is changed where it is not. */
-function rewrite({ tokens: before, nodes }: Standing, after: readonly string[]): boolean {
-  if (before.length !== after.length) return false;
+/** The changes of words and attributes that are enough; undefined where they are not. */
+function changesOf({ tokens: before, nodes }: Standing, after: readonly string[]): (() => void)[] | undefined {
+  if (before.length !== after.length) return undefined;
   const changes: (() => void)[] = [];
   for (let i = 0; i < after.length; i++) {
     const [old, wanted] = [before[i]!, after[i]!];
     if (old === wanted) continue;
     const node = nodes[i];
     const change = node === undefined ? undefined : old.startsWith('<') ? changeOfTag(node, old, wanted) : changeOfText(node, wanted);
-    if (change === undefined) return false;
+    if (change === undefined) return undefined;
     changes.push(change);
   }
-  for (const change of changes) change();
-  return true;
+  return changes;
 }
 
 function changeOfText(node: Node, wanted: string): (() => void) | undefined {
