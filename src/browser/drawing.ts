@@ -10,7 +10,7 @@ const WARM_ROUNDS = 8;
 /** An answer within this time seems to come at once, ms: Card, Robertson & Mackinlay 1991. A page that is laid out in between takes as long again. */
 const SLICE = 100;
 /** What is seen waits so long for the thread beside the page, ms: put in its place together, all is laid out once. */
-const PATIENCE = 60;
+const PATIENCE = 80;
 
 /** Why some of a page keeps its last good numbers: the physics has none, or the simulations could not be fetched. */
 export type Refusal = 'no answer' | 'no simulations';
@@ -22,6 +22,8 @@ export interface Drawing {
    * @param onAll everything does
    */
   readonly draw: (conditions: Conditions, style: Style, onSeen: () => void, onAll: (refused: ReadonlySet<Refusal>) => void) => void;
+  /** Computes what the thread can ahead, for conditions that are likely to be drawn soon; these are known again by being the same object. */
+  readonly foresee: (conditions: Conditions, style: Style) => void;
   /** Computes all pieces several times for nothing, until something is drawn: the browser has made fast code of it by the time it is wanted. */
   readonly warm: (conditions: () => Conditions, style: Style) => Promise<void>;
 }
@@ -29,8 +31,13 @@ export interface Drawing {
 /** How the pieces of a page are drawn: by the page what is near, by the thread beside it, where there is one, the rest. */
 export function drawing(pieces: readonly Piece[], { prepare, isBeside }: Preparer): Drawing {
   const isNear = nearness(pieces.flatMap(({ places }) => places ?? []));
+  const foreseen = new WeakMap<Conditions, { readonly style: Style; readonly made: ReturnType<Preparer['prepare']> }>();
   let turn = 0;
   let putSeen = (): void => undefined;
+
+  function foresee(conditions: Conditions, style: Style): void {
+    if (pieces.some(isBeside) && foreseen.get(conditions)?.style !== style) foreseen.set(conditions, { style, made: prepare(pieces.filter(isBeside), conditions, style) });
+  }
 
   function draw(conditions: Conditions, style: Style, onSeen: () => void, onAll: (refused: ReadonlySet<Refusal>) => void): void {
     const started = performance.now();
@@ -52,13 +59,14 @@ export function drawing(pieces: readonly Piece[], { prepare, isBeside }: Prepare
       }
       return made;
     };
-    const seen = pieces.filter(({ places }) => places?.some(isNear) ?? true);
-    const unseen = pieces.filter((piece) => !seen.includes(piece));
+    const ahead = foreseen.get(conditions);
+    const isForeseen = ahead?.style === style;
     const isApart = (piece: Piece): boolean => piece.isSlow || isBeside(piece);
-    const apart = [...seen.filter(({ isSlow }) => isSlow), ...unseen.filter(isApart)];
+    const seen = pieces.filter(({ places }) => places?.some(isNear) ?? true);
+    const apart = pieces.filter((piece) => (isForeseen ? isBeside(piece) : seen.includes(piece) ? piece.isSlow : isApart(piece)));
     const waits = apart.some(isBeside);
-    const prepared = prepare(apart, conditions, style);
-    const made = seen.filter(({ isSlow }) => !isSlow).map(make);
+    const prepared = isForeseen ? ahead.made : prepare(apart, conditions, style);
+    const made = seen.filter((piece) => !apart.includes(piece)).map(make);
     putSeen = () => {
       putSeen = () => undefined;
       made.forEach(put);
@@ -79,14 +87,17 @@ export function drawing(pieces: readonly Piece[], { prepare, isBeside }: Prepare
       };
       if (waits) await Promise.race([prepared, pause(started + PATIENCE - performance.now())]);
       if (!isWanted()) return;
-      putSeen();
-      for (const piece of unseen) if (!isApart(piece) && (await next())) put(make(piece));
+      // What is foreseen holds most of what is seen.
+      if (!isForeseen) putSeen();
+      for (const piece of pieces) if (!seen.includes(piece) && !apart.includes(piece) && (await next())) put(make(piece));
       for (const some of [prepared, prepare(found, conditions, style)]) {
         const rest = await some;
         if (rest === undefined) refused.add('no simulations');
         for (const one of rest ?? []) if (await next()) put(one);
       }
-      if (isWanted()) onAll(refused);
+      if (!isWanted()) return;
+      putSeen();
+      onAll(refused);
     }
   }
 
@@ -107,7 +118,7 @@ export function drawing(pieces: readonly Piece[], { prepare, isBeside }: Prepare
     }
   }
 
-  return { draw, warm };
+  return { draw, foresee, warm };
 }
 
 const pause = (time = 0): Promise<void> => new Promise((resolve) => setTimeout(resolve, time));

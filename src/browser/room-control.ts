@@ -3,10 +3,12 @@ import type { Conditions } from '../tables/conditions.ts';
 import type { Style } from '../tables/display.ts';
 import { ROOM_TEXTS } from '../texts/index.ts';
 import { FIELDS, inputText, plainText, readTyped, typedNumber, unitOf, type Field, type FieldName } from './room-fields.ts';
-import type { RoomSettings, Shape } from './room-settings.ts';
+import { NOTHING_SET, type RoomSettings, type Shape } from './room-settings.ts';
 
 /** What the control tells. */
 export interface Heard {
+  /** Settings that may be said next. */
+  readonly onLikely: (settings: RoomSettings) => void;
   /** Settings that can be computed. */
   readonly onSettings: (settings: RoomSettings) => void;
   readonly onReset: () => void;
@@ -29,6 +31,8 @@ export interface RoomControl {
 
 /** A step is given up where nothing has been said for so long, ms. */
 const TYPING_PAUSE = 250;
+/** What has been said for so long may be meant, ms. */
+const LIKELY_PAUSE = 60;
 
 /** Brings the control on a page to life. */
 export function roomControl(root: HTMLElement, own: () => Conditions, style: Style, heard: Heard): RoomControl {
@@ -42,21 +46,29 @@ export function roomControl(root: HTMLElement, own: () => Conditions, style: Sty
   const shape = root.querySelector<HTMLSelectElement>('select[name=shape]');
   const units = root.querySelector<HTMLSelectElement>('select[name=units]')!;
   const said = root.querySelector<HTMLElement>('output')!;
-  let current: RoomSettings = { values: {}, customary: false };
+  let current = NOTHING_SET;
 
   root.hidden = false;
   // Held until here: what is typed before somebody listens would be lost.
   for (const group of root.querySelectorAll('fieldset')) group.disabled = false;
   root.addEventListener('input', (event) => {
     const box = boxes.find(({ input }) => input === event.target);
-    if (box !== undefined) later(() => take(box));
-    else if (event.target === shape || event.target === units) chosen();
+    if (box !== undefined) later(box);
+    else if (event.target === shape || event.target === units) heard.onSettings(settingsWithChoices());
   });
   root.addEventListener('keydown', (event) => {
     const box = boxes.find(({ input }) => input === event.target);
     if (box === undefined || event.key !== 'ArrowUp' && event.key !== 'ArrowDown') return;
     event.preventDefault();
     step(box, event.key === 'ArrowUp' ? 1 : -1);
+  });
+  // What is touched will most likely be used.
+  root.addEventListener('focusin', ({ target }) => {
+    const box = boxes.find(({ place }) => target instanceof Node && place.contains(target));
+    if (box !== undefined) for (const direction of [1, -1] as const) foresee(box, stepped(box, direction));
+    else if (target === shape) for (const value of othersOf(shape!)) heard.onLikely(settingsWithChoices({ shape: value }));
+    else if (target === units) for (const value of othersOf(units)) heard.onLikely(settingsWithChoices({ units: value }));
+    else if (target instanceof HTMLButtonElement) heard.onLikely({ ...NOTHING_SET, customary: current.customary });
   });
   root.addEventListener('click', (event) => {
     const button = event.target instanceof Element ? event.target.closest('button') : null;
@@ -67,29 +79,39 @@ export function roomControl(root: HTMLElement, own: () => Conditions, style: Sty
     else heard.onReset();
   });
 
-  let waiting: ReturnType<typeof setTimeout> | undefined;
-  function later(work: () => void): void {
-    clearTimeout(waiting);
-    waiting = setTimeout(work, TYPING_PAUSE);
+  let waiting: readonly ReturnType<typeof setTimeout>[] = [];
+  /** Once nothing more has been typed for a moment; what it will most likely be is told ahead. */
+  function later(box: Box): void {
+    waiting.forEach(clearTimeout);
+    waiting = [setTimeout(() => foresee(box, box.input.value), LIKELY_PAUSE), setTimeout(() => take(box), TYPING_PAUSE)];
+  }
+
+  function foresee(box: Box, text: string): void {
+    const read = settingsWith(box, text);
+    if (!('problem' in read)) heard.onLikely(read);
   }
 
   function take(box: Box): void {
-    const read = readTyped(box.name, box.input.value, unitOf(box.name, current.customary), style);
-    mark(box, 'problem' in read ? read.problem : undefined);
-    if ('problem' in read) {
-      say(`${read.problem} ${ROOM_TEXTS[style.language].keepsLast}`, true);
-      return;
-    }
-    const { [box.name]: _, ...others } = current.values;
-    const values: Partial<Record<FieldName, number>> = isOwn(box) ? others : { ...others, [box.name]: read.value };
+    const read = settingsWith(box, box.input.value);
+    const problem = 'problem' in read ? read.problem : undefined;
+    mark(box, problem);
+    if ('problem' in read) say(`${read.problem} ${ROOM_TEXTS[style.language].keepsLast}`, true);
+    else heard.onSettings(read);
+  }
+
+  /** The settings with this text in a box, or what is wrong with it. */
+  function settingsWith({ name }: Box, text: string): RoomSettings | { readonly problem: string } {
+    const read = readTyped(name, text, unitOf(name, current.customary), style);
+    if ('problem' in read) return read;
+    const { [name]: _, ...others } = current.values;
+    const values: Partial<Record<FieldName, number>> = typedNumber(text) === Number(ownText(name)) ? others : { ...others, [name]: read.value };
     // Elevation and station pressure say the same thing twice: what was said last counts.
-    if (box.name === 'elevation') delete values.pressure;
-    if (box.name === 'pressure') delete values.elevation;
-    heard.onSettings({ ...current, values });
+    if (name === 'elevation') delete values.pressure;
+    if (name === 'pressure') delete values.elevation;
+    return { ...current, values };
   }
 
   /** What a box says when nothing is set: then nothing differs, whatever the digits that are not shown. */
-  const isOwn = ({ name, input }: Box): boolean => typedNumber(input.value) === Number(ownText(name));
   const ownText = (name: FieldName): string => {
     const field: Field = FIELDS[name];
     const value = field.own(own());
@@ -97,21 +119,28 @@ export function roomControl(root: HTMLElement, own: () => Conditions, style: Sty
   };
 
   function step(box: Box, direction: 1 | -1): void {
-    const unit = unitOf(box.name, current.customary);
-    const { low, high } = FIELDS[box.name];
-    const typed = typedNumber(box.input.value);
-    const from = Number.isFinite(typed) ? typed : Number(ownText(box.name));
-    const [least, most] = [Number(plainText(low, unit)), Number(plainText(high, unit))];
-    box.input.value = String(Number(Math.min(most, Math.max(least, from + direction * unit.step)).toFixed(unit.decimals))).replace('.', style.decimal);
-    clearTimeout(waiting);
+    box.input.value = stepped(box, direction);
+    waiting.forEach(clearTimeout);
     take(box);
+    // A reader who steps once mostly steps on.
+    waiting = [setTimeout(() => foresee(box, stepped(box, direction)), LIKELY_PAUSE)];
   }
 
-  function chosen(): void {
+  /** What a box says a step further. */
+  function stepped({ name, input }: Box, direction: 1 | -1): string {
+    const unit = unitOf(name, current.customary);
+    const { low, high } = FIELDS[name];
+    const typed = typedNumber(input.value);
+    const from = Number.isFinite(typed) ? typed : Number(ownText(name));
+    const [least, most] = [Number(plainText(low, unit)), Number(plainText(high, unit))];
+    return String(Number(Math.min(most, Math.max(least, from + direction * unit.step)).toFixed(unit.decimals))).replace('.', style.decimal);
+  }
+
+  function settingsWithChoices(wanted: { shape?: string | undefined; units?: string } = {}): RoomSettings {
+    const chosen = { shape: shape?.value, units: units.value, ...wanted };
     const { shape: _, ...others } = current;
-    const customary = units.value === 'customary';
-    const wanted = shape?.value as Shape | undefined;
-    heard.onSettings({ ...others, customary, ...(wanted === undefined || wanted === own().apparatus.vessel.shape ? {} : { shape: wanted }) });
+    const isOwnShape = chosen.shape === undefined || chosen.shape === own().apparatus.vessel.shape;
+    return { ...others, customary: chosen.units === 'customary', ...(isOwnShape ? {} : { shape: chosen.shape as Shape }) };
   }
 
   function mark({ input, problem }: Box, text: string | undefined): void {
@@ -147,3 +176,5 @@ export function roomControl(root: HTMLElement, own: () => Conditions, style: Sty
 
   return { show, say };
 }
+
+const othersOf = ({ options, value }: HTMLSelectElement): string[] => [...options].map((option) => option.value).filter((one) => one !== value);

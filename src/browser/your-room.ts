@@ -18,6 +18,15 @@ import { isOwnRoom, isSameRoom, NOTHING_SET, readAddress, writeAddress, writeSet
 /** Address of the script that this is part of; empty where it is part of the page. */
 const script = (globalThis.document?.currentScript as HTMLScriptElement | null | undefined)?.src ?? '';
 
+/** The room that is drawn, and those that were and may be. */
+const ROOMS_KNOWN = 6;
+
+interface Known {
+  readonly live: Live;
+  readonly settings: RoomSettings;
+  readonly conditions: Conditions;
+}
+
 /** What a page is made of, as far as it follows from the room; `onChoice` puts other conditions of its own in place of the page's. */
 export type Pieces = (onChoice: (live: Live) => void) => Piece[];
 
@@ -30,12 +39,17 @@ export function startRoom(piecesOf: Pieces): void {
 function start(root: HTMLElement, piecesOf: Pieces): void {
   let live = readLive(root.dataset['live']!);
   let settings = NOTHING_SET;
-  let drawn: { live: Live; settings: RoomSettings; conditions: Conditions } = { live, settings, conditions: live.conditions };
+  let known: readonly Known[] = [];
   const own = STYLES[live.language];
+  const styles = { metric: own, customary: { ...own, customary: true } };
   const said = ROOM_TEXTS[live.language];
   const more = scriptName('reader-more', live.language);
   const simulationsAt = new URL(more, script || location.href).href;
-  const control = roomControl(root, () => live.conditions, own, { onSettings: (wanted) => apply(wanted), onReset: () => apply({ ...NOTHING_SET, customary: settings.customary }, { all: true }) });
+  const control = roomControl(root, () => live.conditions, own, {
+    onLikely: (likely) => page.foresee(conditionsOf(likely), styleOf(likely)),
+    onSettings: (wanted) => apply(wanted),
+    onReset: () => apply({ ...NOTHING_SET, customary: settings.customary }, { all: true }),
+  });
   const codes = printedCodes(document, live.language);
   const pieces = piecesOf((chosen) => {
     live = chosen;
@@ -56,18 +70,27 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
   for (const name of ['click', 'auxclick'] as const) document.addEventListener(name, carry, true);
 
   // While the reader looks for the right box.
-  const warm = (): void => void page.warm(() => conditionsFor(live, settings), { ...own, customary: settings.customary });
+  const warm = (): void => void page.warm(() => conditionsOf(settings), styleOf(settings));
   if (root.hasAttribute('open')) warm();
   else root.addEventListener('toggle', () => root.hasAttribute('open') && warm(), { once: true });
+
+  function styleOf({ customary }: RoomSettings): Style {
+    return customary ? styles.customary : styles.metric;
+  }
+
+  /** The same object for the same room: in other units nothing is computed anew, and what was computed ahead is found. */
+  function conditionsOf(wantedSettings: RoomSettings): Conditions {
+    const found = known.find((one) => one.live === live && isSameRoom(one.settings, wantedSettings)) ?? { live, settings: wantedSettings, conditions: conditionsFor(live, wantedSettings) };
+    known = [found, ...known.filter((one) => one !== found)].slice(0, ROOMS_KNOWN);
+    return found.conditions;
+  }
 
   /** Draws the page for settings; keeps the last good numbers, and says so, where the physics has none. */
   function apply(wantedSettings: RoomSettings, { all = false, isSilent = false } = {}): void {
     const started = performance.now();
-    // In other units nothing is computed anew.
-    const conditions = live === drawn.live && isSameRoom(wantedSettings, drawn.settings) ? drawn.conditions : conditionsFor(live, wantedSettings);
-    const style: Style = { ...own, customary: wantedSettings.customary };
+    const conditions = conditionsOf(wantedSettings);
+    const style = styleOf(wantedSettings);
     settings = wantedSettings;
-    drawn = { live, settings, conditions };
     root.dataset['state'] = 'drawing';
     // At once: the next setting is read from the boxes.
     control.show(settings, conditions, all);
@@ -90,8 +113,8 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
 
   /** Paper leads back to the room it was printed for. Last of all: a code takes longer than a page of tables. */
   async function leadBack(): Promise<void> {
-    const { conditions } = drawn;
-    const isWanted = (): boolean => drawn.conditions === conditions;
+    const at = settings;
+    const isWanted = (): boolean => settings === at;
     const room = writeAddress('', settings);
     if (codes.areOf(room)) return;
     await new Promise((resolve) => setTimeout(resolve));
@@ -115,7 +138,7 @@ function start(root: HTMLElement, piecesOf: Pieces): void {
   function follow(): void {
     const { anchor: at, settings: given } = readAddress(location.hash, own);
     if (given === undefined) remember(true);
-    else if (writeSettings(given) !== writeSettings(drawn.settings)) apply(given, { all: true, isSilent: true });
+    else if (writeSettings(given) !== writeSettings(settings)) apply(given, { all: true, isSilent: true });
     if (at !== '') document.getElementById(at)?.scrollIntoView();
   }
 

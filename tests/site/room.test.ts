@@ -184,6 +184,52 @@ describe.each(oneSheet('numbers'))('the control on $path', (built) => {
       expect(await inRoom()).toEqual(beside);
     }));
 
+  it('computes a step before it is taken, and draws the same as for an address', () =>
+    open({ locale: 'en-AU' }, async (page) => {
+      await page.addInitScript(() => {
+        const counted = window as unknown as { asked: number; told: number };
+        [counted.asked, counted.told] = [0, 0];
+        window.Worker = class extends Worker {
+          constructor(script: string | URL) {
+            super(script);
+            this.addEventListener('message', () => counted.told++);
+          }
+          override postMessage(message: unknown): void {
+            counted.asked++;
+            super.postMessage(message);
+          }
+        };
+      });
+      const run = address.replace('/numbers/', '/run/');
+      await visit(page, `${run}#temperature=25C`);
+      await drawn(page);
+      await page.reload({ waitUntil: 'load' });
+      await drawn(page);
+      const stepped = await cells(page);
+      await page.goto('about:blank');
+      await visit(page, `${run}#temperature=24.5C`);
+      await drawn(page);
+      await page.locator('.your-room > summary').focus();
+      await page.keyboard.press('Enter');
+      await ready(page);
+      await page.focus('#room-temperature');
+      await page.waitForFunction(() => {
+        const { asked, told } = window as unknown as { asked: number; told: number };
+        return asked >= 2 && asked === told;
+      });
+      const asked = await page.evaluate(async () => {
+        const counted = window as unknown as { asked: number };
+        const before = counted.asked;
+        const control = document.querySelector<HTMLElement>('.your-room')!;
+        document.getElementById('room-temperature')!.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowUp', bubbles: true }));
+        while (control.dataset['state'] !== 'drawn') await new Promise((resolve) => setTimeout(resolve));
+        return counted.asked - before;
+      });
+      expect(asked).toBe(0);
+      expect(await page.inputValue('#room-temperature')).toBe('25');
+      expect(await cells(page)).toEqual(stepped);
+    }));
+
   it('fetches what computes when it is looked for, and not before', () =>
     open({}, async (page) => {
       const scripts: string[] = [];
