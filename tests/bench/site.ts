@@ -77,7 +77,7 @@ async function redraws(page: Page, session: CDPSession, address: string): Promis
   const temperature = (redraw: number): number => 15 + (redraw % 12);
   const typed = await drawnAgain(page, (redraw) => page.fill('#room-temperature', String(temperature(redraw))));
   const stepped = await drawnAgain(page, (redraw) => page.keyboard.press(redraw % 12 < 6 ? 'ArrowUp' : 'ArrowDown'));
-  const addressed = await drawnAgain(page, (redraw) => page.evaluate((celsius) => (location.hash = `#temperature=${celsius}C`), temperature(redraw) + 0.5));
+  const addressed = await drawnAgain(page, (redraw) => page.evaluate((celsius) => (location.hash = `#temperature=${celsius}C`), temperature(redraw) + 0.2));
   const beside = await thread?.evaluate(() => (globalThis as unknown as Timed).times);
   await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
   const sorted = (list: number[] = []): number[] => list.sort((a, b) => a - b);
