@@ -137,6 +137,10 @@ describe('typed-in quantities', () => {
     expect(codes(`It is ${text}.\n`, 'student').map((one) => one.split(' ')[0])).toEqual(['typed-quantity']);
   });
 
+  it.each(['two inches of mercury', '2 degrees Celsius', 'ten degrees Fahrenheit'])('names all of "%s"', (text) => {
+    expect(formatFinding(parse(`It falls by ${text} at most.\n`, 'student').findings[0]!)).toContain(text);
+  });
+
   it.each([
     'the 1990s',
     'in 2026',

@@ -2,8 +2,11 @@
 import type { Problem } from '../findings.ts';
 import { MISSPELLINGS, SPELLINGS, UNITS } from '../unit-table.ts';
 
+/** The longest first, so that no part of one stands for it. */
+const longestFirst = (words: readonly string[]): string[] => [...words].sort((a, b) => b.length - a.length);
+
 /** Units in words, of the languages that sites are written in. */
-const WORDS = [
+const WORDS = longestFirst([
   'degrees?',
   'degrees? Celsius',
   'degrees? Fahrenheit',
@@ -35,7 +38,7 @@ const WORDS = [
   '(?:mili|kiló|centí|micró|nanó)?metros?',
   '(?:mili)?litros?',
   '(?:kilo|mili)?gramos?',
-];
+]);
 /** Units that no field takes, and that prose may hold all the same. */
 const UNITS_OF_PROSE = [
   'V', 'mV', 'W', 'mW', 'kW', 'kJ', 'Hz', 'kHz', 'MHz', 'lx', 'lux', 'lm', 'ppm', 'ppb', 'rpm', 'kcal', 'cal', 'dB', 'mol',
@@ -49,9 +52,7 @@ const symbols = [
 const escaped = (symbol: string): string => symbol.replace(/[.*+?^${}()|[\]\\/]/g, String.raw`\$&`);
 /** A single letter right after the digits is no unit, as in `the 1990s`; a liter is. */
 const lone = symbols.filter((symbol) => /^[A-Za-z]$/.test(symbol) && symbol !== 'L').map(escaped);
-const others = [...symbols.filter((symbol) => !/^[A-Za-z]$/.test(symbol) || symbol === 'L').map(escaped), ...WORDS].sort(
-  (a, b) => b.length - a.length,
-);
+const others = longestFirst([...symbols.filter((symbol) => !/^[A-Za-z]$/.test(symbol) || symbol === 'L').map(escaped), ...WORDS]);
 /** Numbers in words, from two on: one is an article as well, as in `one degree of freedom`. */
 const NUMBER_WORDS = [
   'half(?: an?)?', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve', 'fifteen', 'twenty', 'thirty',
