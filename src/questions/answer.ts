@@ -66,5 +66,6 @@ const MOST_DECIMALS = 9;
 export function toleranceText(answer: Answer, style: Style): string {
   const width = toleranceIn(answer);
   if (width === 0) return '';
-  return ANSWER_TEXTS[style.language].within(`${formatNumber(width, decimalsOfTolerance(width), style)} ${DISPLAY_UNITS[answer.unit].symbol}`);
+  const { within, points } = ANSWER_TEXTS[style.language];
+  return within(`${formatNumber(width, decimalsOfTolerance(width), style)} ${answer.unit === '%' ? points : DISPLAY_UNITS[answer.unit].symbol}`);
 }

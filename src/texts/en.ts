@@ -381,7 +381,11 @@ export const stated = {
 };
 
 /** Answers of questions; on the reader's device only what a room moves. */
-export const answers = { within: (width: string) => `, right within ±${width}` };
+export const answers = {
+  within: (width: string) => `, right within ±${width}`,
+  /** Of a share, whose width is no share of it. */
+  points: 'percentage points',
+};
 
 /** The answer key. */
 export const key = {

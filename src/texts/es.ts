@@ -372,7 +372,7 @@ export const stated: typeof en.stated = {
   byItsMaker: 'presión manométrica, según su fabricante',
 };
 
-export const answers: typeof en.answers = { within: (width) => `, correcto dentro de ±${width}` };
+export const answers: typeof en.answers = { within: (width) => `, correcto dentro de ±${width}`, points: 'puntos porcentuales' };
 
 export const key: typeof en.key = {
   rule: 'Correcto dentro de dos incertidumbres típicas: lo que dejan sin determinar el aula, el manómetro y el redondeo, y un medio por ciento (en una temperatura, 0,2 K) por las constantes que use cada estudiante.',

@@ -1,7 +1,7 @@
 /** Questions: the same order everywhere, a tolerance with a reason, and what must not be asked. */
 import { describe, expect, it } from 'vitest';
 import type { Content, Kit, QuestionMeta } from '../../src/authoring/index.ts';
-import { checkQuestions, hashOf, itemOf, shuffled, toleranceIn, type Answer } from '../../src/questions/index.ts';
+import { checkQuestions, hashOf, itemOf, shuffled, toleranceIn, toleranceText, type Answer } from '../../src/questions/index.ts';
 import { computeValue, printValue, STYLES } from '../../src/tables/index.ts';
 import { questionView } from '../../src/sheets/question-view.ts';
 import { raw } from '../../src/sheets/html/text.ts';
@@ -73,6 +73,11 @@ describe('the tolerance', () => {
   });
   it('is the author’s where one is given', () => {
     expect(answerOf({ ...numeric('coolingClear'), tolerance: { value: 0.7 } } as unknown as QuestionMeta).tolerance).toBe(0.7);
+  });
+  it('of a share is told in percentage points, since it is no share of the answer', () => {
+    const share = answerOf({ ...numeric('saturationRatioClear', { ...drop(20_000), unit: '%' }), tolerance: { value: 0.05 } } as unknown as QuestionMeta);
+    expect(toleranceText(share, STYLES.en)).toBe(', right within ±5.0 percentage points');
+    expect(toleranceText(share, STYLES.es)).toBe(', correcto dentro de ±5,0 puntos porcentuales');
   });
   it('is scaled with the unit of the answer, not shifted', () => {
     const answer = answerOf(numeric('temperatureClear', { ...drop(20_000), unit: '°F' }), certain);
