@@ -125,6 +125,7 @@ function checkRead({ text, file, kind, vocabulary, parted, frontMatter }: Given,
         links.push({ address: node.url, inside: ancestors.filter(isComponent).map(({ name }) => name ?? ''), position: placeOf(node) });
       if (node.type === 'heading') collectHeading(source, node, parts.headings);
     });
+    checkOwnNames(source, parts.components, vocabulary);
   }
   // Where a tag was unreadable, what it would have enclosed or stood in is not known.
   const certain = source.findings.filter(({ code }) => whole || !ABOUT_PLACE.includes(code));
@@ -213,6 +214,27 @@ function collectComponent(
   node.data = { ...node.data, component: name, attributes };
   parts.components.push({ name, attributes, position: placeOf(node) });
   parts.references.push(...references);
+}
+
+/** A name leads to one place: no other has it, be it given or counted. */
+function checkOwnNames(source: LessonSource, components: readonly PlacedComponent[], vocabulary: Vocabulary): void {
+  const placed = components.flatMap(({ name, attributes, position }) => {
+    const anchor = vocabulary.components.get(name)?.anchor?.(attributes);
+    return anchor === undefined ? [] : [{ ...anchor, position }];
+  });
+  const counts = new Map<string, number>();
+  const taken = new Set<string>();
+  for (const { own, series } of placed) {
+    if (own !== undefined) continue;
+    const count = (counts.get(series) ?? 0) + 1;
+    counts.set(series, count);
+    taken.add(`${series}-${count}`);
+  }
+  for (const { own, position } of placed) {
+    if (own === undefined) continue;
+    if (taken.has(own)) source.report(position, { code: 'duplicate-name', what: `another place of this sheet has the id \`${own}\``, instead: 'give one of them another id' });
+    taken.add(own);
+  }
 }
 
 function collectHeading(source: LessonSource, node: Extract<LessonNode, { type: 'heading' }>, headings: PlacedHeading[]): void {

@@ -115,3 +115,18 @@ describe('a text on several pages', () => {
 it('knows no page of the site that is not made', () => {
   expect(SITE_PAGES.filter((page) => !existsSync(join(ROOT, 'src', 'pages', '[...edition]', page, 'index.astro')))).toEqual([]);
 });
+
+describe('a name that an author gives to a place', () => {
+  const named = (component: string, name: string): string => `<${component} kind="pressure-steps" drops="0 kPa, 5 kPa" id="${name}"/>`;
+  it.each([
+    ['another table’s', [named('WorkedTable', 'steps'), named('WorkedTable', 'steps')]],
+    ['a figure’s', [named('Curve', 'steps'), named('WorkedTable', 'steps')]],
+    ['one that is counted', ['<WorkedTable kind="pressure-steps" drops="0 kPa, 5 kPa"/>', named('WorkedTable', 'pressure-steps-1')]],
+  ])('is refused where it is %s', async (_, components) => {
+    expect((await background(components.join('\n\n'))).map(({ code, line }) => `${code} ${line}`)).toEqual([`duplicate-name ${3 + (await lines())}`]);
+  });
+  it('may be given once on each sheet', async () => {
+    expect(await background(`${named('WorkedTable', 'steps')}\n\n${named('Curve', 'drawn')}`)).toEqual([]);
+  });
+  const lines = async (): Promise<number> => (await readFile(join(MINIMAL, KIT, 'background.mdx'), 'utf8')).split('\n').length;
+});
