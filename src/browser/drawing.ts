@@ -61,12 +61,12 @@ export function drawing(pieces: readonly Piece[], { prepare, isBeside }: Prepare
     };
     const ahead = foreseen.get(conditions);
     const isForeseen = ahead?.style === style;
-    const isApart = (piece: Piece): boolean => piece.isSlow || isBeside(piece);
     const seen = pieces.filter(({ places }) => places?.some(isNear) ?? true);
-    const apart = pieces.filter((piece) => (isForeseen ? isBeside(piece) : seen.includes(piece) ? piece.isSlow : isApart(piece)));
+    const apart = pieces.filter(isForeseen ? isBeside : (piece) => piece.isSlow || (isBeside(piece) && !seen.includes(piece)));
+    const here = pieces.filter((piece) => !apart.includes(piece));
     const waits = apart.some(isBeside);
     const prepared = isForeseen ? ahead.made : prepare(apart, conditions, style);
-    const made = seen.filter((piece) => !apart.includes(piece)).map(make);
+    const made = here.filter((piece) => seen.includes(piece)).map(make);
     putSeen = () => {
       putSeen = () => undefined;
       made.forEach(put);
@@ -89,7 +89,7 @@ export function drawing(pieces: readonly Piece[], { prepare, isBeside }: Prepare
       if (!isWanted()) return;
       // What is foreseen holds most of what is seen.
       if (!isForeseen) putSeen();
-      for (const piece of pieces) if (!seen.includes(piece) && !apart.includes(piece) && (await next())) put(make(piece));
+      for (const piece of here) if (!seen.includes(piece) && (await next())) put(make(piece));
       for (const some of [prepared, prepare(found, conditions, style)]) {
         const rest = await some;
         if (rest === undefined) refused.add('no simulations');
