@@ -120,7 +120,7 @@ function valuesIn(lesson: Lesson, conditions: Conditions, style: Style): Compute
 }
 
 const printParameter = (name: string, value: number | string, style: Style): string =>
-  typeof value === 'string' ? value : formatWithUnit(UNITS_OF[PARAMETERS[name as NumberParameter].dimension][0], value, 0, style);
+  typeof value === 'string' ? value : formatWithUnit(UNITS_OF[PARAMETERS[name as NumberParameter]][0], value, 0, style);
 
 /** Where the instruments stand as each step ends: the pressure as absolute, since the gauge of an open vessel shows nothing but rounding errors. */
 function runNumbers(lesson: Lesson, conditions: Conditions, style: Style): ComputedNumber[] {

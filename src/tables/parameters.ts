@@ -32,21 +32,20 @@ export interface Parameters {
 }
 
 export type ParameterName = keyof Parameters;
-/** Parameters that are words. */
-export type WordParameter = 'air' | 'particles';
-export type NumberParameter = Exclude<ParameterName, WordParameter>;
+/** Those that are no words. */
+export type NumberParameter = Exclude<ParameterName, 'air' | 'particles'>;
 
-/** What each parameter is: its dimension for reading and printing, its range in SI. */
-export const PARAMETERS: Record<NumberParameter, { dimension: DimensionName; low: number; high: number; meaning: string }> = {
-  drop: { dimension: 'pressure', low: 0, high: 4e5, meaning: 'fall of pressure below the start' },
-  height: { dimension: 'height', low: 0, high: 8000, meaning: 'height above the room' },
-  reading: { dimension: 'pressure', low: -1e5, high: 4e5, meaning: 'gauge reading against the room' },
-  humidity: { dimension: 'fraction', low: 0.01, high: 1, meaning: 'relative humidity in the vessel' },
-  temperature: { dimension: 'temperature', low: 243.15, high: 328.15, meaning: 'temperature of room and vessel' },
-  elevation: { dimension: 'height', low: -430, high: 5000, meaning: 'elevation of the room' },
-  stroke: { dimension: 'count', low: 0, high: 200, meaning: 'strokes of the pump' },
-  number: { dimension: 'numberDensity', low: 1e6, high: 1e13, meaning: 'particles in the vessel' },
-  diameter: { dimension: 'diameter', low: 1e-8, high: 1e-5, meaning: 'dry diameter of a particle' },
-  wait: { dimension: 'time', low: 0, high: 604_800, meaning: 'time since the particles were let in' },
-  cloudEvery: { dimension: 'time', low: 60, high: 28_800, meaning: 'time from one cloud to the next' },
+/** What each of them is measured in. */
+export const PARAMETERS: Readonly<Record<NumberParameter, DimensionName>> = {
+  drop: 'pressure',
+  height: 'height',
+  reading: 'pressure',
+  humidity: 'fraction',
+  temperature: 'temperature',
+  elevation: 'height',
+  stroke: 'count',
+  number: 'numberDensity',
+  diameter: 'diameter',
+  wait: 'time',
+  cloudEvery: 'time',
 };

@@ -3,7 +3,7 @@ import { CELLS, LABELS, type LabelName } from '../../texts/index.ts';
 import { dimensionInWords, DIMENSIONS, exampleOf, FINDINGS, MISSPELLINGS, SPELLINGS, UNITS, type Explanation, type FindingCode } from '../../authoring/index.ts';
 import { COMPONENTS } from '../../sheets/index.ts';
 import { TABLES_WITH_CURVE } from '../../sheets/components/requests.ts';
-import { DISPLAY_UNITS, QUANTITIES, TABLE_KINDS, UNIT_CHOICES, UNITS_OF, type QuantityKind, type TableKind } from '../../tables/index.ts';
+import { DISPLAY_UNITS, QUANTITIES, TABLE_KINDS, UNIT_CHOICES, UNITS_OF, type NumberParameter, type QuantityKind, type TableKind } from '../../tables/index.ts';
 import { fieldsOf, type Field } from './fields.ts';
 
 /** The units of one dimension, with an example. */
@@ -49,6 +49,21 @@ export const valueRows = (): ValueRow[] =>
       takes: takes.filter((parameter) => !needs.includes(parameter)),
     };
   });
+
+/** What a quantity or a table may be asked at. */
+export const PARAMETERS_IN_WORDS: Readonly<Record<NumberParameter, string>> = {
+  drop: 'fall of pressure below the start',
+  height: 'height above the room',
+  reading: 'gauge reading against the room',
+  humidity: 'relative humidity in the vessel',
+  temperature: 'temperature of room and vessel',
+  elevation: 'elevation of the room',
+  stroke: 'strokes of the pump',
+  number: 'particles in the vessel',
+  diameter: 'dry diameter of a particle',
+  wait: 'time since the particles were let in',
+  cloudEvery: 'time from one cloud to the next',
+};
 
 /** Columns of a table kind: key, heading, unit. */
 export const columnRows = ({ columns }: TableKind): { readonly key: string; readonly label: string; readonly unit: string }[] =>
