@@ -7,7 +7,7 @@ import { html, NOTHING, raw, type Raw } from './text.ts';
 /** To how much a verdict is worth saying, standard uncertainty in SI: a gauge is read to 0.1 kPa at best, a temperature to 0.1 K. */
 const WORTH: Partial<Record<DimensionName, number>> = { pressure: 100, temperatureDifference: 0.1, clock: 1, count: 1, fraction: 0.01 };
 
-type Print = (dimension: DimensionName, value: number, digits?: number) => string;
+type Print = (dimension: DimensionName, value: number) => string;
 type Said = (typeof VERDICT_TEXTS)['en'];
 
 /** A margin smaller than this share of the rating is worth a word. */
@@ -17,8 +17,9 @@ const NARROW = 0.1;
 export function renderVerdict(conditions: Conditions, style: Style): Raw {
   const verdict = verdictOn(conditions);
   const said = VERDICT_TEXTS[style.language];
-  const print: Print = (dimension, value, worth = WORTH[dimension] ?? 0) => {
+  const print: Print = (dimension, value) => {
     const [main, also] = inOrder(UNITS_OF[dimension], style);
+    const worth = WORTH[dimension] ?? 0;
     return renderPrinted({ text: formatWithUnit(main, value, worth, style), also: also && formatWithUnit(also, value, worth, style) }).html;
   };
   const items = (texts: readonly string[]): Raw[] => texts.map((text) => html`<li>${raw(text)}</li>`);
@@ -30,7 +31,7 @@ export function renderVerdict(conditions: Conditions, style: Style): Raw {
 export function verdictCells(conditions: Conditions, style: Style): readonly string[] {
   const verdict = verdictOn(conditions);
   const said = VERDICT_TEXTS[style.language];
-  const print: Print = (dimension, value, worth = WORTH[dimension] ?? 0) => formatWithUnit(inOrder(UNITS_OF[dimension], style)[0], value, worth, style);
+  const print: Print = (dimension, value) => formatWithUnit(inOrder(UNITS_OF[dimension], style)[0], value, WORTH[dimension] ?? 0, style);
   const or = (value: number | null, dimension: DimensionName): string => (value === null ? '–' : print(dimension, value));
   return [
     verdict.works ? said.works : said.fails, or(verdict.onsetDrop, 'pressure'), or(verdict.seenDrop, 'pressure'), or(verdict.strokes, 'count'), or(verdict.seconds, 'clock'),
