@@ -68,9 +68,10 @@ export function depthAcross({ apparatus }: State, waterContent: number, diameter
   return opticalDepth(extinctionCoefficient({ liquidWaterContent: waterContent, effectiveRadius: diameter / 2 }), apparatus.vessel.diameter);
 }
 
-/** Whether a cloud of an optical depth is seen with the kit's light and backing; a backing is black unless its text says white. */
-export function isSeen({ apparatus }: State, depth: number): boolean {
-  return visibleContrast({ opticalDepth: depth, lighting: apparatus.light.from, backing: /white|blanc/i.test(apparatus.backing) ? 'white' : 'black' }).visible;
+/** Whether a cloud is seen across the vessel with the kit's light and backing; a backing is black unless its text says white. */
+export function isSeen(state: State, { waterContent, diameter }: Pick<Cloud, 'waterContent' | 'diameter'>): boolean {
+  const { light, backing } = state.apparatus;
+  return visibleContrast({ opticalDepth: depthAcross(state, waterContent, diameter), lighting: light.from, backing: /white|blanc/i.test(backing) ? 'white' : 'black' }).visible;
 }
 
 /** Speed at which its droplets fall. */

@@ -1,7 +1,7 @@
 /** Will it work here? What a room and an apparatus let happen, and where it ends. */
 import { clear, onset, pressureAfter } from './air.ts';
 import { answered } from './answered.ts';
-import { cloudAt, depthAcross, isSeen } from './cloud.ts';
+import { cloudAt, isSeen } from './cloud.ts';
 import { stateOf, stateWith, type Conditions, type State } from './conditions.ts';
 import { startsAbove } from './release.ts';
 import { pumpedAndWatched, timeToDrop, strokesToDrop } from './vessel-run.ts';
@@ -89,11 +89,7 @@ function deepestOfSource({ apparatus: { source, vessel }, startPressure, roomPre
   }
 }
 
-const seenAt = (state: State, drop: number): boolean =>
-  answered(() => {
-    const { waterContent, diameter } = cloudAt(state, drop, undefined, undefined);
-    return isSeen(state, depthAcross(state, waterContent, diameter));
-  }) ?? false;
+const seenAt = (state: State, drop: number): boolean => answered(() => isSeen(state, cloudAt(state, drop, undefined, undefined))) ?? false;
 
 /** The smallest drop, between where the air becomes saturated and the deepest, at which a cloud is seen; by halving, which the first visible cloud allows. */
 function firstSeen(state: State, from: number, deepest: number): number | null {

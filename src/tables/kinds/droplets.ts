@@ -3,7 +3,7 @@ import { toMicrometer, toPerCubicCentimeter } from '../../physics/index.ts';
 import { CURVE_TEXTS } from '../../texts/index.ts';
 import { stateAt } from '../air.ts';
 import { answered } from '../answered.ts';
-import { depthAcross, cloudAt, isSeen } from '../cloud.ts';
+import { cloudAt, isSeen } from '../cloud.ts';
 import { columnOf, columnOfWords, pointsOf, rowsOfQuantities, withPoints, type TableKind } from '../table-kind.ts';
 
 const computed = [
@@ -31,10 +31,7 @@ export const droplets: TableKind = {
     const cells = rowsComputed(kitState, at, list);
     return list.map((number, i) => [
       ...cells[i]!,
-      answered(() => {
-        const { waterContent, diameter } = cloudAt(state, at.drop ?? state.plannedDrop, number, at.particles);
-        return isSeen(state, depthAcross(state, waterContent, diameter));
-      }),
+      answered(() => isSeen(state, cloudAt(state, at.drop ?? state.plannedDrop, number, at.particles))),
     ]);
   },
   curve: (rows, id, style) => {

@@ -3,7 +3,7 @@ import { equilibriumDiameter, particleHistory, toPerCubicCentimeter, type Partic
 import { CURVE_TEXTS, type LabelName } from '../../texts/index.ts';
 import { cloudy, stateAt } from '../air.ts';
 import { answered } from '../answered.ts';
-import { cloudAt, depthAcross, isSeen, particlesOf } from '../cloud.ts';
+import { cloudAt, isSeen, particlesOf } from '../cloud.ts';
 import type { State } from '../conditions.ts';
 import { UNITS_OF } from '../display.ts';
 import type { Parameters } from '../parameters.ts';
@@ -55,13 +55,8 @@ function history(state: State, at: Parameters, times: readonly number[]): readon
 /** Fewer than the model of a cloud takes make none that is seen. */
 const FEWEST = 1;
 
-function isCloudSeen(state: State, at: Parameters, number: number): boolean | null {
-  return answered(() => {
-    if (number < FEWEST) return false;
-    const { waterContent, diameter } = cloudAt(state, at.drop ?? state.plannedDrop, number, at.particles);
-    return isSeen(state, depthAcross(state, waterContent, diameter));
-  });
-}
+const isCloudSeen = (state: State, at: Parameters, number: number): boolean | null =>
+  answered(() => number >= FEWEST && isSeen(state, cloudAt(state, at.drop ?? state.plannedDrop, number, at.particles)));
 
 function rows(kitState: State, at: Parameters, list: readonly number[]): readonly (readonly Cell[])[] {
   const state = stateAt(kitState, at);

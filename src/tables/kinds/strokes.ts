@@ -2,7 +2,7 @@
 import { CURVE_TEXTS, type LabelName } from '../../texts/index.ts';
 import { limitWithoutParticles, stateAt } from '../air.ts';
 import { answered } from '../answered.ts';
-import { depthAcross, isSeen, particlesOf } from '../cloud.ts';
+import { isSeen, particlesOf } from '../cloud.ts';
 import type { State } from '../conditions.ts';
 import { axisUnit, UNITS_OF } from '../display.ts';
 import type { Parameters } from '../parameters.ts';
@@ -53,7 +53,7 @@ function rows(kitState: State, at: Parameters, list: readonly number[]): readonl
       isPast ||= particles === undefined && point.saturationRatio >= limit;
       if (isPast) return none[i]!;
       const { time, pressure, gasTemperature, thermometerReading, saturationRatio, liquidWaterContent, dropletDiameter } = point;
-      const seen = isSeen(state, depthAcross(state, liquidWaterContent, dropletDiameter === 0 ? undefined : dropletDiameter));
+      const seen = isSeen(state, { waterContent: liquidWaterContent, diameter: dropletDiameter === 0 ? undefined : dropletDiameter });
       return [stroke, time, pressure, gasTemperature, thermometerReading, saturationRatio, liquidWaterContent, seen];
     });
   } catch (error) {
