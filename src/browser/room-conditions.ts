@@ -1,20 +1,20 @@
 /** A reader's settings put into the conditions of a page. */
 import type { Live } from '../sheets/html/live.ts';
-import type { Apparatus, Conditions, Measured } from '../tables/conditions.ts';
+import { uncertaintyOfSteps, type Apparatus, type Conditions, type Measured } from '../tables/conditions.ts';
 import { startsAbove } from '../tables/release.ts';
 import { inRoom, pressureAtElevation } from '../tables/room.ts';
 import { ROOM_TEXTS } from '../texts/index.ts';
-import type { RoomSettings } from './room-settings.ts';
+import { isOwnRoom, type RoomSettings } from './room-settings.ts';
 
-/** A number typed to a whole unit: rectangular distribution, JCGM 100, 4.3.7. */
-const roundedTo = (step: number): number => step / Math.sqrt(12);
-const WHOLE_METER = roundedTo(1);
+/** An elevation typed to a whole meter. */
+const WHOLE_METER = uncertaintyOfSteps(1);
 /** A barometer read to 0.1 kPa. */
-const BAROMETER = roundedTo(100);
+const BAROMETER = uncertaintyOfSteps(100);
 
 /** The conditions that a page is computed for; the page's own, and the same object, where nothing is set. */
-export function conditionsFor({ conditions, moving, language }: Live, { values, shape }: RoomSettings): Conditions {
-  if (shape === undefined && Object.keys(values).length === 0) return conditions;
+export function conditionsFor({ conditions, moving, language }: Live, settings: RoomSettings): Conditions {
+  if (isOwnRoom(settings)) return conditions;
+  const { values } = settings;
   const { inputs, elevation } = conditions;
   const pressure = pressureOf(conditions, values.elevation, values.pressure);
   const room = inRoom(
@@ -32,7 +32,7 @@ export function conditionsFor({ conditions, moving, language }: Live, { values, 
     ...room,
     inputs: { ...room.inputs, startHumidity: put(inputs.startHumidity, values.moisture) },
     plannedDrop: values.drop ?? conditions.plannedDrop,
-    apparatus: apparatusFor(room.apparatus, { values, shape }),
+    apparatus: apparatusFor(room.apparatus, settings),
   };
 }
 
@@ -44,19 +44,20 @@ function pressureOf({ inputs }: Conditions, elevation: number | undefined, press
   return elevation === undefined ? inputs.roomPressure : pressureAtElevation({ value: elevation, uncertainty: WHOLE_METER });
 }
 
-function apparatusFor(own: Apparatus, { values, shape = own.vessel.shape }: Pick<RoomSettings, 'values' | 'shape'>): Apparatus {
+function apparatusFor(own: Apparatus, { values, shape = own.vessel.shape }: RoomSettings): Apparatus {
   const { vessel, source, thermometer } = own;
   const volume = values.volume ?? vessel.volume;
   const diameter = shape === 'sphere' && shape !== vessel.shape && values.diameter === undefined ? Math.cbrt((6 * volume) / Math.PI) : (values.diameter ?? vessel.diameter);
+  const rated = startsAbove(own) ? 'highestGauge' : 'lowestGauge';
   const isOwnVessel = volume === vessel.volume && diameter === vessel.diameter && shape === vessel.shape;
   return {
     ...own,
     vessel: {
       ...vessel, shape, volume, diameter,
-      ...(values.rating === undefined ? {} : { [startsAbove(own) ? 'highestGauge' : 'lowestGauge']: values.rating }),
+      [rated]: values.rating ?? vessel[rated],
       // Measured on the kit's own vessel: another one's is estimated.
-      ...(isOwnVessel ? {} : { wallTimeConstant: undefined }),
-    } as Apparatus['vessel'],
+      wallTimeConstant: isOwnVessel ? vessel.wallTimeConstant : undefined,
+    },
     source: source.kind === 'stroke-pump' ? { ...source, strokeVolume: values.stroke ?? source.strokeVolume }
       : source.kind === 'steady-pump' ? { ...source, speed: values.pumping ?? source.speed } : source,
     thermometer: { ...thermometer, timeConstant: values.thermometer ?? thermometer.timeConstant },

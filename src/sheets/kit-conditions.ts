@@ -1,6 +1,6 @@
 /** From what a contributor wrote to the conditions that the numbers follow from. */
 import { apparatusOf, particlesOf, roomOf, type Content, type Kit, type PressureLevel, type WrittenQuantity } from '../authoring/index.ts';
-import { pressureAtElevation, WEATHER_SPREAD_OF_PRESSURE, type Apparatus, type Conditions, type Level, type Measured } from '../tables/index.ts';
+import { pressureAtElevation, uncertaintyOfSteps, WEATHER_SPREAD_OF_PRESSURE, type Apparatus, type Conditions, type Level, type Measured } from '../tables/index.ts';
 
 /** How far published formulas of saturation pressure, with the presence of air, differ between 0 and 30 °C: Murphy & Koop 2005, figs. 1–3. */
 const SPREAD_OF_SATURATION_FORMULAS = 0.003;
@@ -32,8 +32,7 @@ function conditionsFrom(content: Content, kit: Kit): Conditions {
       roomHumidity: measured(room.humidity),
       startTemperatureDifference: start.temperature === undefined ? EXACT_ZERO : difference(room.temperature, start.temperature),
       startHumidity: measured(start.humidity),
-      // A gauge is read to its resolution: rectangular distribution, JCGM 100, 4.3.7.
-      gaugeError: { value: 0, uncertainty: apparatus.gauge.resolution / Math.sqrt(12) },
+      gaugeError: { value: 0, uncertainty: uncertaintyOfSteps(apparatus.gauge.resolution) },
       formulaError: { value: 0, uncertainty: SPREAD_OF_SATURATION_FORMULAS },
       weather: { value: 0, uncertainty: WEATHER_SPREAD_OF_PRESSURE },
     },

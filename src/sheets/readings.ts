@@ -1,7 +1,7 @@
 /** A class's readings held against the model of its vessel, and the model alone where nothing is recorded. Pure: the same at build and on the reader's device. */
 import { fitVessel, type VesselFit } from '../physics/fit.ts';
 import { simulateRun } from '../physics/run.ts';
-import { stateOf, type Conditions, type State } from '../tables/conditions.ts';
+import { stateOf, uncertaintyOfSteps, type Conditions, type State } from '../tables/conditions.ts';
 import { pressureAfter } from '../tables/air.ts';
 import { pumpingTime, runSetting } from '../tables/vessel-run.ts';
 
@@ -73,17 +73,14 @@ const NEAR_ROOM = 0.2;
 /** Of the farthest reading: what is as near to it was read while nothing was done. */
 const NEAR_FARTHEST = 0.02;
 
-/** Reads to a resolution: rectangular distribution, JCGM 100, 4.3.7. */
-const ofResolution = (resolution: number): number => resolution / Math.sqrt(12);
-
 /** Readings against the model with the constants that fit them best. */
 export function compareWithModel(readings: readonly ClassReading[], conditions: Conditions, choice: Choice = {}): Comparison {
   const state = stateOf(conditions);
   const { gauge, thermometer, vessel } = state.apparatus;
   const lines = readings.map((reading): ComparedReading => ({
     ...reading,
-    gaugeUncertainty: reading.gaugeUncertainty ?? ofResolution(gauge.resolution),
-    thermometerUncertainty: reading.thermometerUncertainty ?? ofResolution(thermometer.resolution),
+    gaugeUncertainty: reading.gaugeUncertainty ?? uncertaintyOfSteps(gauge.resolution),
+    thermometerUncertainty: reading.thermometerUncertainty ?? uncertaintyOfSteps(thermometer.resolution),
   }));
   const closed = choice.closed ?? valveClosed(readings);
   const base = {

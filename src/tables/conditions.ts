@@ -10,6 +10,9 @@ export interface Measured {
   readonly uncertainty: number;
 }
 
+/** Standard uncertainty of a number that is read or written in steps of this size: rectangular distribution, JCGM 100, 4.3.7. */
+export const uncertaintyOfSteps = (step: number): number => step / Math.sqrt(12);
+
 /** What is read off instruments or chosen, and so uncertain. */
 export interface Inputs {
   readonly roomTemperature: Measured;

@@ -1,5 +1,5 @@
 /** Tables and values: a room, an apparatus, a kind -> rows in SI -> digits. */
-export { stateOf, type Apparatus, type Conditions, type Measured, type State } from './conditions.ts';
+export { stateOf, uncertaintyOfSteps, type Apparatus, type Conditions, type Measured, type State } from './conditions.ts';
 export { startsAbove } from './release.ts';
 export { axisUnit, decimalsIn, DISPLAY_UNITS, formatIn, formatNumber, formatWithUnit, inOrder, STYLES, UNIT_CHOICES, UNITS_OF, unitFor, type DimensionName, type Style, type UnitName } from './display.ts';
 export { TABLE_KIND_NAMES, TABLE_KINDS, tableKind } from './kinds/index.ts';

@@ -1,6 +1,7 @@
 /** Readings beside the model as HTML: what is explained and what is not, the chart, the constants, the table. Pure: drawn at build and again in the browser. */
 import { renderReadingsChart, type ChartReading } from '../../figures/readings-chart.ts';
 import type { FittedConstant, FittedValue, VesselFit } from '../../physics/fit.ts';
+import { uncertaintyOfSteps } from '../../tables/conditions.ts';
 import { DISPLAY_UNITS, formatIn, formatNumber, inOrder, UNITS_OF, type Style, type UnitName } from '../../tables/display.ts';
 import type { PrintedCell, PrintedColumn } from '../../tables/table.ts';
 import { FIT_TEXTS } from '../../texts/index.ts';
@@ -67,7 +68,7 @@ function verdictOf(fit: VesselFit, comparison: Comparison, { style }: ReadingsSe
   const { closed, closedFound, declared } = comparison;
   const said = FIT_TEXTS[style.language];
   const left = fit.residualStandardDeviation;
-  const reading = declared.thermometerResolution / Math.sqrt(12);
+  const reading = uncertaintyOfSteps(declared.thermometerResolution);
   const brings = left > MORE_THAN_READING * reading ? said.somethingElse : said.readingBrings;
   const spans = closed === undefined ? said.noClosed : (closedFound ? said.closedAsGauge : said.closed)(formatNumber(closed.from, 0, style), formatNumber(closed.to, 0, style));
   const found = constantsOf(fit, comparison, style).flatMap(({ name, known, unit }) => (known === undefined ? [] : [`${said.constants[name]} ${known.value} ± ${known.error} ${unit}`]));
