@@ -16,6 +16,7 @@ export interface PlannedStep {
 
 /** A vessel opened to the room has its pressure within a few seconds. */
 const VENT_DURATION = 5;
+
 /** The run of a lesson in its room and vessel. Lasts until the end of the last step. */
 export function lessonRun(conditions: Conditions, steps: readonly PlannedStep[]): Run {
   const state = stateOf(conditions);

@@ -1,6 +1,5 @@
 /** From checked attributes, whose quantities carry their unit, to what tables and values are asked: SI. */
-import type { UnitName } from './display.ts';
-import { unitFor } from './display.ts';
+import { unitFor, type UnitName } from './display.ts';
 import { PARAMETERS, type ParameterName, type Parameters } from './parameters.ts';
 import { QUANTITIES, type QuantityName } from './quantities.ts';
 import type { TableKind } from './table-kind.ts';
@@ -15,7 +14,7 @@ const valueOf = (attribute: unknown): unknown =>
   typeof attribute === 'object' && attribute !== null && 'value' in attribute ? attribute.value : attribute;
 
 /** The parameters among the attributes. */
-export function parametersOf(attributes: Attributes): Parameters {
+function parametersOf(attributes: Attributes): Parameters {
   return Object.fromEntries(PARAMETER_NAMES.flatMap((name) => (attributes[name] === undefined ? [] : [[name, valueOf(attributes[name])]])));
 }
 

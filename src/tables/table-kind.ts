@@ -6,6 +6,7 @@ import { UNITS_OF, type DimensionName, type Style, type UnitName } from './displ
 import type { NumberParameter, ParameterName, Parameters } from './parameters.ts';
 import { QUANTITIES, valueIn, type QuantityName } from './quantities.ts';
 import type { QuantityKind } from './quantity-kind.ts';
+import { startsAbove } from './release.ts';
 import type { Cell } from './spread.ts';
 
 export interface Column {
@@ -86,6 +87,12 @@ export function roundSteps(end: number, count: number): number[] {
   return steps.at(-1)! < end * (1 - 1e-9) ? [...steps, end] : steps;
 }
 
+/** Gauge readings from the room's pressure to the planned drop, on its side. */
+export function gaugeSteps({ apparatus, plannedDrop }: State): number[] {
+  const sign = startsAbove(apparatus) ? 1 : -1;
+  return roundSteps(plannedDrop, 4).map((step) => (step === 0 ? 0 : sign * step));
+}
+
 /** A column of rows, in the unit that an axis has. */
 export interface Along {
   readonly index: number;
@@ -94,9 +101,9 @@ export interface Along {
 
 /** Points of a curve: two columns in their printed units, rows with a null left out. */
 export function pointsOf(rows: readonly (readonly Cell[])[], x: Along, y: Along): [number, number][] {
-  return rows.flatMap((row) => {
+  return rows.flatMap((row): [number, number][] => {
     const [a, b] = [row[x.index], row[y.index]];
-    return typeof a === 'number' && typeof b === 'number' ? [[x.fromSi(a), y.fromSi(b)] as [number, number]] : [];
+    return typeof a === 'number' && typeof b === 'number' ? [[x.fromSi(a), y.fromSi(b)]] : [];
   });
 }
 

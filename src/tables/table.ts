@@ -68,8 +68,8 @@ function spreadOfRows(kind: TableKind, conditions: Conditions, at: Parameters, r
   const { result: rows, asked } = noting(() => kind.rows(stateOf(conditions), at, list));
   const probed = probes.map((row) => rows[row]!);
   const uncertainties = uncertaintiesOf(probed, asked, conditions, (state) => kind.rows(state, at, probes.map((row) => list[row]!)), kind.varies, 'one');
-  const known = kind.columns.map((_, c) => probes.flatMap((row, probe): Known[] => (typeof probed[probe]![c] === 'number' ? [{ row, value: uncertainties[probe]![c]! }] : [])));
-  return { rows, uncertainties: rows.map((cells, row) => cells.map((_, c) => between(known[c]!, row))) };
+  const found = kind.columns.map((_, c) => probes.flatMap((row, probe): Known[] => (typeof probed[probe]![c] === 'number' ? [{ row, value: uncertainties[probe]![c]! }] : [])));
+  return { rows, uncertainties: rows.map((cells, row) => cells.map((_, c) => between(found[c]!, row))) };
 }
 
 /** The first, the middle and the last row, and the marked ones, which are rounded on their own. */

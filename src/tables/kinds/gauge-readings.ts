@@ -1,6 +1,5 @@
 /** One gauge reading in every unit that gauges are sold with, and absolute for the room. */
-import { startsAbove } from '../release.ts';
-import { columnOf, roundSteps, rowsOfQuantities, type TableKind } from '../table-kind.ts';
+import { columnOf, gaugeSteps, rowsOfQuantities, type TableKind } from '../table-kind.ts';
 
 const columns = [
   columnOf('gauge', 'gaugeReading', { given: true, units: ['kPa'], beside: ['inHg', 'mmHg', 'psi', 'mbar'] }),
@@ -13,10 +12,7 @@ export const gaugeReadings: TableKind = {
   listAttribute: 'readings',
   takes: ['elevation'],
   columns,
-  defaultList: (state) => {
-    const end = (startsAbove(state.apparatus) ? 1 : -1) * state.plannedDrop;
-    return roundSteps(Math.abs(end), 4).map((step) => (step === 0 ? 0 : Math.sign(end) * step));
-  },
+  defaultList: gaugeSteps,
   rows: rowsOfQuantities('reading', columns),
   formula: ({ room, gauge }) => `p = p_{\\mathrm{${room}}} + p_{\\mathrm{${gauge}}}`,
   sources: ['nist811'],

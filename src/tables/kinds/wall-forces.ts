@@ -1,7 +1,7 @@
 /** What the air outside does to the vessel, and how far that is from its maker's rating. */
 import { stateAt } from '../air.ts';
 import { startsAbove } from '../release.ts';
-import { columnOf, roundSteps, rowsOfQuantities, type TableKind } from '../table-kind.ts';
+import { columnOf, gaugeSteps, rowsOfQuantities, type TableKind } from '../table-kind.ts';
 
 const columns = [
   columnOf('lidForce', 'lidForce'),
@@ -19,10 +19,7 @@ export const wallForces: TableKind = {
   listAttribute: 'readings',
   takes: ['elevation'],
   columns: [columnOf('pressureDifference', 'gaugeReading', { label: 'insideLessOutside', given: true }), ...columns],
-  defaultList: ({ apparatus, plannedDrop }) => {
-    const end = (startsAbove(apparatus) ? 1 : -1) * plannedDrop;
-    return roundSteps(Math.abs(end), 4).map((step) => (step === 0 ? 0 : Math.sign(end) * step));
-  },
+  defaultList: gaugeSteps,
   marked: ({ apparatus }) => [
     startsAbove(apparatus)
       ? { at: apparatus.vessel.highestGauge, mark: 'highestRated' }
