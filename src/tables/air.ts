@@ -8,10 +8,10 @@ import type { Parameters } from './parameters.ts';
 import { remembered } from './remembered.ts';
 
 /** The air in the vessel before it expands. */
-export const vesselAir = remembered((state): MoistAir =>
+export const vesselAir = /* @__PURE__ */ remembered((state): MoistAir =>
   moistAir({ temperature: state.startTemperature, pressure: state.startPressure, relativeHumidity: trueHumidity(state.startHumidity, state) }));
 /** The air of the room. */
-export const roomAir = remembered((state): MoistAir =>
+export const roomAir = /* @__PURE__ */ remembered((state): MoistAir =>
   moistAir({ temperature: state.roomTemperature, pressure: state.roomPressure, relativeHumidity: trueHumidity(state.roomHumidity, state) }));
 const trueHumidity = (humidity: number, { formulaError }: State): number => Math.min(1, humidity * (1 + formulaError));
 /** The air that rises. */
@@ -20,13 +20,13 @@ export const risingAir = (state: State, air: 'vessel' | 'room' = 'room'): MoistA
 /** Absolute pressure in the vessel after a fall of pressure as read off the gauge. */
 export const pressureAfter = (state: State, drop: number): number => state.startPressure - drop - state.gaugeError;
 /** Without droplets. */
-export const clear = remembered((state, drop: number) => expandWithoutCondensation(vesselAir(state), pressureAfter(state, drop)));
+export const clear = /* @__PURE__ */ remembered((state, drop: number) => expandWithoutCondensation(vesselAir(state), pressureAfter(state, drop)));
 /** With droplets. */
-export const cloudy = remembered((state, drop: number) => expandWithCondensation(vesselAir(state), pressureAfter(state, drop)));
+export const cloudy = /* @__PURE__ */ remembered((state, drop: number) => expandWithCondensation(vesselAir(state), pressureAfter(state, drop)));
 /** Where the air in the vessel becomes saturated. */
-export const onset = remembered((state) => cloudOnset(vesselAir(state)));
+export const onset = /* @__PURE__ */ remembered((state) => cloudOnset(vesselAir(state)));
 /** Where cloud forms in the vessel without particles, on ions or on nothing, whichever comes first; undefined where neither does. */
-export const limitWithoutParticles = remembered((state): NucleationLimit | undefined => {
+export const limitWithoutParticles = /* @__PURE__ */ remembered((state): NucleationLimit | undefined => {
   const { ion, homogeneous } = noParticleLimit(vesselAir(state));
   const reached = [ion, homogeneous].filter((limit) => limit !== undefined);
   return reached.sort((a, b) => b.pressure - a.pressure)[0];
@@ -54,7 +54,7 @@ export function stateAt(state: State, at: Parameters): State {
   return humidity === undefined && temperature === undefined && elevation === undefined ? state : replaced(state, humidity, temperature, elevation);
 }
 
-const replaced = remembered(
+const replaced = /* @__PURE__ */ remembered(
   (state, humidity: number | undefined, temperature: number | undefined, elevation: number | undefined): State => {
     const roomPressure = elevation === undefined ? undefined : stationPressure(elevation) + state.weather;
     return stateWith(state, {

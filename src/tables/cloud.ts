@@ -37,7 +37,7 @@ export function particlesOf(state: State, id?: string): Particles {
 }
 
 /** The cloud at a drop, with so many particles (the kit's number without one) of one kind. */
-export const cloudAt = remembered(
+export const cloudAt = /* @__PURE__ */ remembered(
   (state, drop: number, number: number | undefined, id: string | undefined): Cloud => {
     const particles = particlesOf(state, id);
     const start = vesselAir(state);

@@ -10,7 +10,10 @@ interface Known<T> {
   readonly further: Map<Argument, Known<T>>;
 }
 
-/** A function that remembers what it computed for a state, as long as the state lives, and on which inputs it hangs. */
+/**
+ * A function that remembers what it computed for a state, as long as the state lives, and on which inputs it hangs.
+ * Calls are marked as pure, so that a script leaves out the functions that it does not use.
+ */
 export function remembered<A extends Argument[], T>(compute: (state: State, ...rest: A) => T): (state: State, ...rest: A) => T {
   const known = new WeakMap<State, Known<T>>();
   return (state, ...rest) => {

@@ -53,7 +53,7 @@ export function pumpingTime({ apparatus }: State, from: number, to: number): num
 }
 
 /** A clean vessel pumped evenly to a drop and watched: as pumping ends, and when the thermometer stands lowest. */
-export const pumpedAndWatched = remembered((state, drop: number): { readonly end: RunPoint; readonly lowest: RunPoint } => {
+export const pumpedAndWatched = /* @__PURE__ */ remembered((state, drop: number): { readonly end: RunPoint; readonly lowest: RunPoint } => {
   const to = pressureAfter(state, drop);
   const duration = pumpingTime(state, state.startPressure, to);
   const { series } = simulateRun({ ...runSetting(state), events: [{ kind: 'pump', to, duration }, { kind: 'hold', duration: WATCHED }], interval: 2 });
@@ -78,7 +78,7 @@ export function strokeRun(state: State, until: { readonly strokes: number } | { 
 }
 
 /** Strokes after which the gauge has passed a drop. */
-export const strokesToDrop = remembered((state, drop: number): number => {
+export const strokesToDrop = /* @__PURE__ */ remembered((state, drop: number): number => {
   const { run, strokeTime } = strokeRun(state, { to: pressureAfter(state, drop) });
   return Math.round(run.eventEnds.at(-1)! / strokeTime);
 });
