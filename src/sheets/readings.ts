@@ -88,14 +88,12 @@ export function compareWithModel(readings: readonly ClassReading[], conditions: 
     roomPressure: state.roomPressure,
     closedFound: choice.closed === undefined && closed !== undefined,
     declared: {
-      ...(vessel.wallTimeConstant === undefined ? {} : { wallTimeConstant: vessel.wallTimeConstant }),
+      wallTimeConstant: vessel.wallTimeConstant,
       thermometerTimeConstant: thermometer.timeConstant,
       thermometerResolution: thermometer.resolution,
     },
   };
-  if (readings.length < FEWEST_FOR_FIT) {
-    return { ...base, lines, notes: ['tooFew'] };
-  }
+  if (readings.length < FEWEST_FOR_FIT) return { ...base, lines, notes: ['tooFew'] };
   try {
     const fit = fitOf(readings, state, closed, choice.particles);
     const notes = [...doubtsOf(readings, state), ...(Math.abs(fit.offset.value) > LARGEST_OFFSET ? ['otherRoom' as const] : [])];
@@ -108,21 +106,20 @@ export function compareWithModel(readings: readonly ClassReading[], conditions: 
 
 function fitOf(readings: readonly ClassReading[], state: State, closed: ValveClosed | undefined, particles: string | undefined): VesselFit {
   const { start, vessel, thermometer } = runSetting(state);
-  const nuclei = state.particles.find(({ id }) => id === particles);
-  return fitVessel(readings.map(({ time, gauge, thermometer: shown }) => ({ time, gauge, thermometer: shown })), {
+  return fitVessel(readings, {
     start,
     roomPressure: state.roomPressure,
-    vessel: { ...(vessel?.wallTemperature === undefined ? {} : { wallTemperature: vessel.wallTemperature }), ...(vessel?.walls === undefined ? {} : { walls: vessel.walls }) },
-    ...(nuclei === undefined ? {} : { nuclei: { number: nuclei.number, dryDiameter: nuclei.dryDiameter, kappa: nuclei.kappa } }),
-    ...(thermometer?.wallShare === undefined ? {} : { wallShare: thermometer.wallShare }),
-    ...(closed === undefined ? {} : { holds: [closed] }),
+    vessel: { wallTemperature: vessel.wallTemperature, walls: vessel.walls },
+    nuclei: state.particles.find(({ id }) => id === particles),
+    wallShare: thermometer.wallShare,
+    holds: closed && [closed],
   });
 }
 
 function withModel(lines: readonly ComparedReading[], fit: VesselFit): ComparedReading[] {
   return lines.map((line, i) => {
     const { thermometer: residual, pressure } = fit.residuals[i]!;
-    return { ...line, residual, model: line.thermometer - residual, ...(pressure === undefined ? {} : { gaugeModel: line.gauge - pressure }) };
+    return { ...line, residual, model: line.thermometer - residual, gaugeModel: pressure === undefined ? undefined : line.gauge - pressure };
   });
 }
 

@@ -21,7 +21,7 @@ export const wallTimeConstant = ({ apparatus, startPressure, plannedDrop }: Stat
   wallTimeConstantOf({ ...apparatus.vessel, pressure: startPressure - plannedDrop / 2, temperatureDifference: TYPICAL_DIFFERENCE });
 
 /** Vessel, thermometer and room as a run needs them. */
-export function runSetting(state: State): Pick<RunInput, 'start' | 'vessel' | 'thermometer' | 'room'> {
+export function runSetting(state: State): Required<Pick<RunInput, 'start' | 'vessel' | 'thermometer' | 'room'>> {
   const { vessel, thermometer } = state.apparatus;
   return {
     start: vesselAir(state),
