@@ -27,7 +27,7 @@ export const languageOf = (content: Content, kit: Kit): Language => kit.meta.lan
 export function placeOf(content: Content, kit: Kit, math: MathStyles, sourceList = KIT_SOURCE_LIST): Place {
   const conditions = conditionsOf(content, kit);
   const style = STYLES[languageOf(content, kit)];
-  return { content, kit, math, sourceList, setting: { conditions, computedFor: computedFor(conditions, style), style } };
+  return { content, kit, math, sourceList, setting: { conditions, style } };
 }
 
 /** A kit as the pages show it. */
@@ -57,7 +57,7 @@ export function kitView(content: Content, id: string, kit: Kit, version: string,
     minutes,
     roomTitle: conditions.roomTitle,
     conditions: conditionsList(conditions, style),
-    computedFor: place.setting.computedFor,
+    computedFor: computedFor(conditions, style),
     objectives: meta.objectives,
     materials: meta.materials,
     preparation: [...meta.preparation].sort((a, b) => b.before.value - a.before.value).map(({ before, task }) => ({ before: timeBefore(before.value, style), task })),

@@ -14,8 +14,7 @@ export function roomView(content: Content): RoomView | undefined {
   const kits = [...content.kits.values()];
   const kit = kits.find((one) => languageOf(content, one) === content.site.language) ?? kits[0];
   if (kit === undefined) return undefined;
-  const { language, room } = content.site;
-  const own = room;
+  const { language, room: own } = content.site;
   const style = STYLES[language];
   const said = WILL_IT_WORK_TEXTS[language];
   const conditionsIn = (apparatus: string, inRoom: string) => conditionsOf(content, { ...kit, meta: { ...kit.meta, apparatus, room: inRoom } });

@@ -56,7 +56,7 @@ describe('the tolerance', () => {
   });
   it('is said to be computed only where it is', () => {
     const keyTo = (meta: QuestionMeta): string =>
-      questionView('one', 1, meta, { conditions, computedFor: 'Computed for a test', style: STYLES.en }, { stem: raw(''), solution: raw('') }).answer;
+      questionView('one', 1, meta, { conditions, style: STYLES.en }, { stem: raw(''), solution: raw('') }).answer;
     const authors = { ...numeric('coolingClear'), tolerance: { value: 0.7 } } as unknown as QuestionMeta;
     expect(keyTo(numeric('coolingClear'))).toContain(KEY_TEXTS.en.rule);
     expect(keyTo(authors)).toContain(KEY_TEXTS.en.authorsRule);

@@ -30,13 +30,14 @@ describe('plain text', () => {
 });
 
 describe('a table', () => {
-  const setting = { conditions, computedFor: 'Computed for <Room> & "vessel"', style: STYLES.en };
+  const setting = { conditions: { ...conditions, roomTitle: '<Room> & "vessel"' }, style: STYLES.en };
   const figure = { id: 'one', kind: tableKind('droplets')!, request: { at: {} }, caption: 'Drops <b>"few"</b>' };
   const markup = renderTable(figure, setting).html;
 
   it('escapes its caption and conditions, everywhere they stand', () => {
     expect(markup).not.toMatch(/<b>|<Room>/);
     expect(markup).toContain('aria-label="Drops &lt;b&gt;&quot;few&quot;&lt;/b&gt;"');
+    expect(markup).toContain('&lt;Room&gt; &amp; &quot;vessel&quot;');
   });
   it('has a header for each column and each row, and a cell for the rest', () => {
     expect(markup.match(/<th scope="col">/g)).toHaveLength(8);

@@ -7,8 +7,6 @@ import { computedFor } from '../conditions-text.ts';
 import { renderRows } from './rows.ts';
 import { html, NOTHING, raw, type Raw } from './text.ts';
 
-export { renderRows } from './rows.ts';
-
 export interface TableFigure {
   readonly id: string;
   readonly kind: TableKind;
@@ -16,10 +14,9 @@ export interface TableFigure {
   readonly caption?: string;
 }
 
-/** What is said of the conditions under each title, and how the page is written. */
+/** What a page is computed for, and how it is written. */
 export interface Setting {
   readonly conditions: Conditions;
-  readonly computedFor: string;
   readonly style: Style;
 }
 
