@@ -1,7 +1,6 @@
 /** What differs between two states of a kit, and how large a step of the version each difference asks for. */
 import type { Apparatus, HazardMeta, KitMeta, Lesson, Particles, QuestionMeta } from '../authoring/index.ts';
-import { stepOf } from '../sheets/index.ts';
-import type { Attributes } from '../tables/index.ts';
+import { stepsOf } from '../sheets/index.ts';
 import { kitOf, type Edition } from './edition.ts';
 import { differences } from './results.ts';
 import type { Step } from './version.ts';
@@ -22,7 +21,7 @@ export function changesBetween(before: State, after: State): Change[] {
     ...fieldsOf(old.meta, now.meta),
     ...apparatusOf(before, after),
     ...hazardsOf(before, after),
-    ...stepsOf(old.run, now.run),
+    ...planOf(old.run, now.run),
     ...(['run', 'student', 'background'] as const).flatMap((sheet) => partsOf(sheet, old[sheet], now[sheet])),
     ...questionsOf(old.questions, now.questions),
     ...listed('minor', 'the readings', [...old.readings.keys()], [...now.readings.keys()]),
@@ -92,8 +91,8 @@ function hazardsOf({ content: before }: State, { content: after }: State): Chang
 }
 
 /** What is done when; titles may be mended. */
-function stepsOf(before: Lesson, after: Lesson): Change[] {
-  const plan = ({ components }: Lesson): unknown[] => components.filter(({ name }) => name === 'Step').map(({ attributes }) => stepOf(attributes as Attributes)).map(({ title: _, ...rest }) => rest);
+function planOf(before: Lesson, after: Lesson): Change[] {
+  const plan = (run: Lesson): unknown[] => stepsOf(run).map(({ title: _, ...rest }) => rest);
   return differing('major', 'the steps of the run sheet', plan(before), plan(after));
 }
 

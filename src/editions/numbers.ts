@@ -1,10 +1,10 @@
 /** Every number that a kit computes, each under a key that stays the same as long as the lesson asks for it. */
 import { componentOf, isParent, type Content, type Kit, type Lesson, type LessonNode } from '../authoring/index.ts';
-import { itemOf, type Answer } from '../questions/index.ts';
-import { conditionsOf, languageOf, stepOf } from '../sheets/index.ts';
+import { itemOf, type Answer, type Item } from '../questions/index.ts';
+import { conditionsOf, languageOf, stepsOf } from '../sheets/index.ts';
 import {
   computeTable, computeValue, DISPLAY_UNITS, formatIn, formatWithUnit, inOrder, lessonRun, PARAMETERS, printTable, printValue, stateOf, STYLES, tableKind, tableRequestOf, UNITS_OF, valueQuestionOf,
-  type Attributes, type Cell, type Column, type Conditions, type DimensionName, type NumberParameter, type Style,
+  type Cell, type Column, type Conditions, type DimensionName, type NumberParameter, type Style,
 } from '../tables/index.ts';
 import { CELLS, KIND_TITLES, LABELS, RUN_TEXTS, SHEET_TEXTS } from '../texts/index.ts';
 
@@ -43,7 +43,7 @@ function tablesIn(lesson: Lesson, sheet: 'run' | 'student' | 'background', condi
   return lesson.components.filter(({ name }) => name === 'WorkedTable').flatMap(({ attributes }) => {
     const kind = tableKind(attributes['kind'] as string)!;
     const id = numbered((attributes['id'] as string | undefined) ?? kind.kind, ids);
-    const table = computeTable(kind, conditions, { ...tableRequestOf(kind, attributes as Attributes), columns: undefined });
+    const table = computeTable(kind, conditions, { ...tableRequestOf(kind, attributes), columns: undefined });
     const printed = printTable(table, style);
     const rows = new Map<string, number>();
     const first = table.columns[0]!;
@@ -106,7 +106,7 @@ function numbered(name: string, counts: Map<string, number>): string {
 
 function valuesIn(lesson: Lesson, conditions: Conditions, style: Style): ComputedNumber[] {
   return lesson.components.filter(({ name }) => name === 'Value').map(({ attributes }) => {
-    const { of, at, unit } = valueQuestionOf(attributes as Attributes);
+    const { of, at, unit } = valueQuestionOf(attributes);
     const computed = computeValue(conditions, of, at);
     const asked = Object.entries(at).filter(([, parameter]) => parameter !== undefined);
     return {
@@ -124,7 +124,7 @@ const printParameter = (name: string, value: number | string, style: Style): str
 
 /** Where the instruments stand as each step ends: the pressure as absolute, since the gauge of an open vessel shows nothing but rounding errors. */
 function runNumbers(lesson: Lesson, conditions: Conditions, style: Style): ComputedNumber[] {
-  const steps = lesson.components.filter(({ name }) => name === 'Step').map(({ attributes }) => stepOf(attributes as Attributes));
+  const steps = stepsOf(lesson);
   if (steps.length === 0) return [];
   const { series } = lessonRun(conditions, steps);
   const { roomPressure } = stateOf(conditions);
@@ -148,7 +148,7 @@ function runNumbers(lesson: Lesson, conditions: Conditions, style: Style): Compu
 /** Times of a run are sums of durations, s. */
 const END_OF_STEP = 1e-6;
 
-function answersIn(id: string, item: ReturnType<typeof itemOf>, style: Style): ComputedNumber[] {
+function answersIn(id: string, item: Item, style: Style): ComputedNumber[] {
   const answers: (readonly [string, Answer | undefined])[] =
     item.kind === 'numeric' ? [['answer', item.answer]] : item.kind === 'choice' ? item.options.map(({ answer }, i) => [`option-${i + 1}`, answer]) : [];
   return answers.flatMap(([name, answer]) => {

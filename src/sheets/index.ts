@@ -2,7 +2,7 @@
 export { changesPath, fullAddress, kitPath, permanentAddress, titlePath } from './addresses.ts';
 export type { Book, ChangeView, HazardView, HistoryView, KitView, NoticeView, QuestionView, SourceView, WordsView } from './book.ts';
 export { compileBook, type PublishedKit } from './compile.ts';
-export { COMPONENTS, stepOf, VOCABULARY } from './components/index.ts';
+export { COMPONENTS, stepsOf, VOCABULARY } from './components/index.ts';
 export { conditionsOf } from './kit-conditions.ts';
 export { plainText } from './html/plain-text.ts';
 export { escapeHtml } from './html/text.ts';

@@ -4,7 +4,7 @@ import { formatWithUnit, STYLES, type Style } from '../tables/index.ts';
 import { KIT_TEXTS, SIGNALS, type Language, type TagName } from '../texts/index.ts';
 import type { HazardView, KitView, MisconceptionView, SheetHtml, StepView } from './book.ts';
 import { signsOf } from './asides.ts';
-import { stepOf } from './components/index.ts';
+import { stepsOf } from './components/index.ts';
 import { computedFor, conditionsList } from './conditions-text.ts';
 import { conditionsOf, movingLevels } from './kit-conditions.ts';
 import { writeLive } from './html/live.ts';
@@ -38,7 +38,7 @@ export function kitView(content: Content, id: string, kit: Kit, version: string,
   const sheets = { run: drawTwice(place, kit.run), student: drawTwice(place, kit.student), background: drawTwice(place, kit.background) };
   const tables = (['run', 'student', 'background'] as const).flatMap((sheet) => sheets[sheet].tables.map((table): SheetTable => ({ ...table, sheet })));
   const computed = computedTables(conditions, tables);
-  const steps = kit.run.components.filter(({ name }) => name === 'Step').map(({ attributes }) => stepOf(attributes));
+  const steps = stepsOf(kit.run);
   const views = steps.map(({ at, duration, title, action }, i): StepView => ({ at, duration, title, action, anchor: `step-${i + 1}` }));
   const minutes = Math.round(meta.minutes.value / 60);
   const charts = runChartsOf(id, conditions, steps, views, minutes, style);

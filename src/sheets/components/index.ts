@@ -14,4 +14,4 @@ export const COMPONENTS: ReadonlyMap<string, Component> = new Map(ALL.map((compo
 /** What lesson text may say. */
 export const VOCABULARY: Vocabulary = vocabularyOf(ALL.map(({ spec }) => spec));
 
-export { stepOf, type StepAttributes } from './sheet.ts';
+export { stepsOf, type StepAttributes } from './sheet.ts';

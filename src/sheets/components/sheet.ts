@@ -1,6 +1,6 @@
 /** Components that give a sheet its parts: steps, predict–observe–explain, what only teachers see. */
 import { z } from 'zod';
-import { count, quantity, reference, text, type Anchor, type ComponentSpec } from '../../authoring/index.ts';
+import { count, quantity, reference, text, type Anchor, type ComponentSpec, type Lesson } from '../../authoring/index.ts';
 import { formatNumber, type Attributes, type PlannedStep } from '../../tables/index.ts';
 import { LESSON_TEXTS } from '../../texts/index.ts';
 import type { Component } from '../component.ts';
@@ -25,8 +25,11 @@ const stepSchema = z.strictObject({
   expect: z.enum(['clear', 'cloud', 'clearing']).optional(),
 });
 
+/** The steps of a run sheet, in its order. */
+export const stepsOf = ({ components }: Lesson): StepAttributes[] => components.filter(({ name }) => name === 'Step').map(({ attributes }) => stepOf(attributes));
+
 /** A step's attributes as numbers; a step without an action is talk. */
-export function stepOf(attributes: Attributes): StepAttributes {
+function stepOf(attributes: Attributes): StepAttributes {
   const { at, for: duration, title, action = 'talk', drop, particles, expect } = attributes as z.infer<typeof stepSchema>;
   return { at: at.value, duration: duration.value, title, action, drop: drop?.value, particles, expect };
 }
