@@ -1,5 +1,5 @@
 /** What stands in the margins of a kit's printed pages: a stylesheet made for the kit, because a page may hold no styles of its own. */
-import { changesPath, fullAddress, kitPath, versionFolder } from '../sheets/addresses.ts';
+import { changesPath, fullAddress, kitPath } from '../sheets/addresses.ts';
 import type { Book, KitView } from '../sheets/book.ts';
 import { editionText, noticesOf } from '../sheets/kit-edition.ts';
 import { FRAME_TEXTS, KIT_TEXTS, NOTICE_TEXTS } from '../texts/index.ts';
@@ -10,7 +10,7 @@ const quoted = (text: string): string => `"${text.replace(/[\\"]/g, '\\$&').repl
 
 /** Where a printed sheet says that it is found, and that of an edition where its corrections are; beside a whole address so much of it as differs, so that both stand on one line. */
 export function printedAddress(book: Book, kit: KitView, slug: string, teachers: boolean): string {
-  const own = teachers ? KIT_TEXTS[kit.language].teachersEditionOf(`${kit.id}/${versionFolder(kit)}`) : fullAddress(book, kitPath(kit, slug));
+  const own = teachers ? KIT_TEXTS[kit.language].teachersEditionOf(`${kit.id}/${kit.version}`) : fullAddress(book, kitPath(kit, slug));
   const corrections = teachers ? fullAddress(book, changesPath(kit)) : `…${changesPath(kit)}`;
   return kit.draft ? own : `${own} · ${NOTICE_TEXTS[kit.language].foundAt(corrections)}`;
 }

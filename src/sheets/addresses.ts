@@ -1,11 +1,8 @@
 /** Where the pages of a book stand: paths from the site's root, and whole addresses. */
 import type { Book, KitView } from './book.ts';
 
-/** What a kit's edition is called in addresses. */
-export const versionFolder = (kit: KitView): string => (kit.draft ? 'draft' : kit.version);
-
 /** Site path of a kit's page or of one of its sheets. */
-export const kitPath = (kit: KitView, sheet = ''): string => `/kits/${kit.id}/${versionFolder(kit)}/${sheet === '' ? '' : `${sheet}/`}`;
+export const kitPath = ({ id, version }: KitView, sheet = ''): string => `/kits/${id}/${version}/${sheet === '' ? '' : `${sheet}/`}`;
 
 /** Site path of the page that shows the newest edition of a kit. */
 export const titlePath = ({ id }: Pick<KitView, 'id'>): string => `/kits/${id}/`;

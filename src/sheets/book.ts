@@ -142,6 +142,7 @@ export interface HistoryView {
 
 export interface KitView {
   readonly id: string;
+  /** Of an edition three numbers, of the working copy `draft`: the name of its folder in addresses. */
   readonly version: string;
   readonly draft: boolean;
   /** Year, month and day on which the edition was published; of a draft undefined. */

@@ -4,14 +4,11 @@ import { STYLES } from '../tables/index.ts';
 import type { Language } from '../texts/index.ts';
 import type { Book, KitView, NoticeView } from './book.ts';
 import { SITE_SOURCE_LIST, type Place } from './kit-scene.ts';
-import { hazardView, kitView, languageOf, placeOf } from './kit-view.ts';
+import { DRAFT, hazardView, kitView, languageOf, placeOf } from './kit-view.ts';
 import { MathStyles } from './math.ts';
 import { packed } from './packed.ts';
 import { sourceView } from './reference.ts';
 import { roomView } from './room-view.ts';
-
-/** The version of a kit's working copy. */
-export const DRAFT = 'draft';
 
 /** A kit as published: its own content, and what is noticed of it since. */
 export interface PublishedKit {

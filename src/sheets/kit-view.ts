@@ -17,6 +17,9 @@ import { questionView } from './question-view.ts';
 import { readingsView } from './readings-view.ts';
 import { sourceView } from './reference.ts';
 
+/** The version of a kit's working copy. */
+export const DRAFT = 'draft';
+
 /** The component whose content is left out for everybody. */
 const TEACHER_ONLY = 'TeacherOnly';
 
@@ -45,7 +48,7 @@ export function kitView(content: Content, id: string, kit: Kit, version: string,
   return {
     id,
     version,
-    draft: version === 'draft',
+    draft: version === DRAFT,
     notices: [],
     license: content.site.license,
     language: style.language,
