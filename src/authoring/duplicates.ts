@@ -1,7 +1,7 @@
 /** Names given twice, in one file or over several. */
 import { findingAt, type Finding } from './findings.ts';
+import { filesOf } from './kit-files.ts';
 import type { LoadedFile } from './load.ts';
-import type { KitMeta, Source, Standards } from './schemas/index.ts';
 
 /** Names given twice in one file. */
 export function duplicates(file: LoadedFile): Finding[] {
@@ -25,11 +25,11 @@ export function duplicates(file: LoadedFile): Finding[] {
   if (file.kind === 'sources')
     return twice(
       'duplicate-name',
-      (file.data as Source[]).map(({ id }) => id),
+      file.data.map(({ id }) => id),
       (i) => [i, 'id'],
     );
   if (file.kind !== 'kit') return [];
-  const kit = file.data as KitMeta;
+  const kit = file.data;
   const lists = (['particles', 'hazards', 'standards'] as const).flatMap((key) =>
     twice('duplicate-reference', kit[key], (i) => [key, i]),
   );
@@ -47,9 +47,8 @@ export function duplicates(file: LoadedFile): Finding[] {
 export function duplicateCodes(files: readonly LoadedFile[]): Finding[] {
   const first = new Map<string, string>();
   const findings: Finding[] = [];
-  for (const { kind, data, file, locate } of files) {
-    if (kind !== 'standards' || data === undefined) continue;
-    for (const [i, { code }] of (data as Standards).statements.entries()) {
+  for (const { data, file, locate } of filesOf(files, 'standards')) {
+    for (const [i, { code }] of (data?.statements ?? []).entries()) {
       const other = first.get(code);
       if (other === undefined) first.set(code, file);
       else

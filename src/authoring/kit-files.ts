@@ -1,21 +1,27 @@
 /** What the files of one kit say, also while others are wrong. */
 import type { LoadedFile } from './load.ts';
-import type { Apparatus, KitMeta, Room, Site } from './schemas/index.ts';
+import type { FileKind } from './plan.ts';
+import type { Apparatus, KitMeta, Room } from './schemas/index.ts';
 
 /** The fields of a kit, undefined if they could not be read. */
 export function kitData(files: readonly LoadedFile[], kit: string | undefined): KitMeta | undefined {
-  return kit === undefined ? undefined : dataOf<KitMeta>(files, (file) => file.kind === 'kit' && file.kit === kit);
+  return kit === undefined ? undefined : filesOf(files, 'kit').find((file) => file.kit === kit)?.data;
 }
 
 /** The room of a kit, else the site's. */
 export function roomData(files: readonly LoadedFile[], kit: KitMeta | undefined): Room | undefined {
-  const name = kit?.room ?? dataOf<Site>(files, ({ kind }) => kind === 'site')?.room;
-  return kit === undefined ? undefined : dataOf<Room>(files, (file) => file.kind === 'room' && file.name === name);
+  const name = kit?.room ?? filesOf(files, 'site')[0]?.data?.room;
+  return kit === undefined ? undefined : filesOf(files, 'room').find((file) => file.name === name)?.data;
 }
 
 /** The apparatus of a kit. */
 export function apparatusData(files: readonly LoadedFile[], kit: KitMeta | undefined): Apparatus | undefined {
-  return dataOf<Apparatus>(files, (file) => file.kind === 'apparatus' && file.name === kit?.apparatus);
+  return filesOf(files, 'apparatus').find((file) => file.name === kit?.apparatus)?.data;
+}
+
+/** The files of a kind. */
+export function filesOf<K extends FileKind>(files: readonly LoadedFile[], kind: K): LoadedFile<K>[] {
+  return files.filter((file) => file.kind === kind) as LoadedFile<K>[];
 }
 
 /** Files by the kit that they belong to, those of none under the empty name. */
@@ -28,8 +34,4 @@ export function groupByKit(files: readonly LoadedFile[]): ReadonlyMap<string, Lo
     else group.push(file);
   }
   return groups;
-}
-
-function dataOf<T>(files: readonly LoadedFile[], which: (file: LoadedFile) => boolean): T | undefined {
-  return files.find(which)?.data as T | undefined;
 }

@@ -1,12 +1,13 @@
 /** Where links of lesson text may lead: the pages of the site, and the names of places on them. */
 import { posix } from 'node:path';
 import { SHEET_TEXTS } from '../texts/index.ts';
-import { groupByKit } from './kit-files.ts';
+import { filesOf, groupByKit } from './kit-files.ts';
 import { componentOf, isParent, type LessonNode } from './lesson/nodes.ts';
 import type { PlacedLink } from './lesson.ts';
 import type { LoadedFile } from './load.ts';
+import type { FileKind } from './plan.ts';
 import { VERSION } from './schemas/notice.ts';
-import type { KitMeta, Site, Source } from './schemas/index.ts';
+import type { KitMeta } from './schemas/index.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 /** Pages of a kit beside its own, by the names of their folders. */
@@ -52,17 +53,17 @@ export function ownPage({ kind, kit }: LoadedFile): Page {
 export function siteOf(files: readonly LoadedFile[], vocabulary: Vocabulary): SiteOfLinks {
   const byKit = groupByKit(files);
   const kits = new Set([...byKit.keys()].filter((kit) => kit !== ''));
-  const filesIn = (kit: string, kind: LoadedFile['kind']): LoadedFile[] => (byKit.get(kit) ?? []).filter((file) => file.kind === kind);
-  const shared = (kind: LoadedFile['kind']): LoadedFile[] => filesIn('', kind);
+  const filesIn = <K extends FileKind>(kit: string, kind: K): LoadedFile<K>[] => filesOf(byKit.get(kit) ?? [], kind);
+  const shared = <K extends FileKind>(kind: K): LoadedFile<K>[] => filesIn('', kind);
   const hazards = shared('hazard').map(({ name }) => name);
-  const sources = shared('sources').flatMap(({ data }) => (data as readonly Source[] | undefined)?.map(({ id }) => id) ?? []);
-  const draftsShown = (shared('site')[0]?.data as Site | undefined)?.drafts !== false;
-  const metaOf = (kit: string): KitMeta | undefined => filesIn(kit, 'kit')[0]?.data as KitMeta | undefined;
+  const sources = shared('sources').flatMap(({ data }) => data?.map(({ id }) => id) ?? []);
+  const draftsShown = shared('site')[0]?.data?.drafts !== false;
+  const metaOf = (kit: string): KitMeta | undefined => filesIn(kit, 'kit')[0]?.data;
   const picturesOf = (kit: string): string[] => filesIn(kit, 'picture').map(({ file }) => posix.basename(file));
 
   /** Sheets of a kit that bring in a thing. */
   const sheetsWith = (kit: string, to: string, name: string): Page[] =>
-    ['run', 'student', 'background'].filter((sheet) => filesIn(kit, sheet as LoadedFile['kind']).some(({ lesson }) => lesson?.references.some((one) => one.to === to && one.name === name))).map((sheet) => sheetPage(kit, sheet));
+    (['run', 'student', 'background'] as const).filter((sheet) => filesIn(kit, sheet).some(({ lesson }) => lesson?.references.some((one) => one.to === to && one.name === name))).map((sheet) => sheetPage(kit, sheet));
   const pagesWith: SiteOfLinks['pagesWith'] = (file, { inside }) => {
     const { kind, kit, name } = file;
     if (kit !== undefined) {
@@ -75,18 +76,18 @@ export function siteOf(files: readonly LoadedFile[], vocabulary: Vocabulary): Si
   };
 
   const anchorsOf = (kit: string, sheet: string, teachers: boolean): Anchors => {
-    const inText = (): Anchors => {
-      const tree = filesIn(kit, sheet as LoadedFile['kind'])[0]?.lesson?.lesson?.tree;
+    const inText = (kind: 'run' | 'student' | 'background'): Anchors => {
+      const tree = filesIn(kit, kind)[0]?.lesson?.lesson?.tree;
       return tree === undefined ? undefined : anchorsIn(tree, teachers, vocabulary);
     };
     const and = (anchors: Anchors, ...more: readonly string[]): Anchors => (anchors === undefined ? undefined : new Set([...anchors, ...more]));
     switch (sheet) {
       case 'run':
-        return and(inText(), 'preparation');
+        return and(inText(sheet), 'preparation');
       case 'student':
-        return inText();
+        return inText(sheet);
       case 'background':
-        return and(inText(), ...sources.map((id) => `source-${id}`));
+        return and(inText(sheet), ...sources.map((id) => `source-${id}`));
       case 'questions':
         return new Set(filesIn(kit, 'question').map(({ name }) => `question-${name}`));
       case 'safety':

@@ -4,15 +4,17 @@ import type { Content, Kit, WithText } from './content.ts';
 import { findingAt, sortFindings, START, type Finding } from './findings.ts';
 import { readFolder, type ContentFile, type Folder } from './folder.ts';
 import { hiddenCharacters } from './hidden.ts';
-import { groupByKit } from './kit-files.ts';
+import { filesOf, groupByKit } from './kit-files.ts';
 import { parseLesson, readFrontMatter, type Lesson, type LessonResult } from './lesson.ts';
 import { deadLinks } from './links.ts';
 import { proposeValues } from './propose.ts';
 import { readReadings, type RecordedReading } from './readings.ts';
-import { REQUIRED, REQUIRED_IN_KIT } from './plan.ts';
+import { REQUIRED, REQUIRED_IN_KIT, type FileKind } from './plan.ts';
 import { checkReferences } from './references.ts';
 import { checkData, type LocateField } from './schema.ts';
-import { schemasOf, type KitMeta, type Site, type Source } from './schemas/index.ts';
+import {
+  schemasOf, type Apparatus, type HazardMeta, type KitMeta, type MisconceptionMeta, type Particles, type QuestionMeta, type Room, type Site, type Source, type Standards,
+} from './schemas/index.ts';
 import { SHEET_KINDS, type SheetKind, type Vocabulary } from './vocabulary.ts';
 import { readYaml, type YamlSource } from './yaml.ts';
 
@@ -24,6 +26,25 @@ export interface Loaded {
   readonly files: readonly LoadedFile[];
 }
 
+/** What the fields of each kind of file say. */
+interface DataOf {
+  readonly site: Site;
+  readonly sources: readonly Source[];
+  readonly room: Room;
+  readonly apparatus: Apparatus;
+  readonly particles: Particles;
+  readonly hazard: HazardMeta;
+  readonly misconception: MisconceptionMeta;
+  readonly standards: Standards;
+  readonly kit: KitMeta;
+  readonly question: QuestionMeta;
+  readonly readings: readonly RecordedReading[];
+  readonly run: undefined;
+  readonly student: undefined;
+  readonly background: undefined;
+  readonly picture: undefined;
+}
+
 /** What one file says, read and checked by itself. */
 interface ReadFile {
   /** of the kind's schema; undefined if wrong or of a kind without fields */
@@ -33,10 +54,9 @@ interface ReadFile {
 }
 
 /** One file, and what it says. */
-export interface LoadedFile extends ContentFile, ReadFile {
-  /** where a field stands */
-  readonly locate: LocateField;
-}
+export type LoadedFile<K extends FileKind = FileKind> = {
+  readonly [One in K]: ContentFile & ReadFile & { readonly kind: One; readonly data: DataOf[One] | undefined; /** where a field stands */ readonly locate: LocateField };
+}[K];
 
 /**
  * Loads a content folder.
@@ -50,7 +70,8 @@ export async function loadContent(directory: string, vocabulary: Vocabulary): Pr
 /** Checks a folder that was read, and assembles it: pure. */
 export function loadFolder(folder: Folder, vocabulary: Vocabulary): Loaded {
   const schemaOf: Schemas = schemasOf(vocabulary);
-  const files = folder.files.map((file): LoadedFile => ({ ...file, ...readOne(file, vocabulary, schemaOf[file.kind]), locate: placesIn(file) }));
+  // The schema of a kind has checked that its data is of that kind.
+  const files = folder.files.map((file) => ({ ...file, ...readOne(file, vocabulary, schemaOf[file.kind]), locate: placesIn(file) }) as LoadedFile);
   const findings = [...folder.findings, ...files.flatMap(({ file, text }) => hiddenCharacters(file, text ?? '')), ...files.flatMap((file) => file.findings)];
   findings.push(...missingFiles(folder.root, files));
   // What was published so is read as it was.
@@ -112,37 +133,43 @@ function missingFiles(root: string, files: readonly LoadedFile[]): Finding[] {
 /** Only called without findings: every file is there, and its data is of its schema. */
 function assemble(root: string, files: readonly LoadedFile[]): Content {
   const byKit = groupByKit(files);
-  const of = (kind: ContentFile['kind'], kit?: string): LoadedFile[] =>
-    (kit === undefined ? files : (byKit.get(kit) ?? [])).filter((file) => file.kind === kind);
-  const named = <T>(kind: ContentFile['kind']): Map<string, T> => new Map(of(kind).map(({ name, data }) => [name, data as T]));
-  const withText = <M>(kind: ContentFile['kind'], kit?: string): Map<string, WithText<M>> =>
-    new Map(of(kind, kit).map((file) => [file.name, { meta: file.data as M, lesson: lessonOf(file) }]));
-  const kitOf = ({ kit = '', data }: LoadedFile): Kit => ({
-    meta: data as KitMeta,
-    run: lessonOf(of('run', kit)[0]),
-    student: lessonOf(of('student', kit)[0]),
-    background: lessonOf(of('background', kit)[0]),
-    questions: withText('question', kit),
-    readings: new Map(of('readings', kit).map(({ name, data }) => [name, data as readonly RecordedReading[]])),
-    pictures: of('picture', kit).map(({ file }) => file.slice(file.lastIndexOf('/') + 1)),
-  });
+  const named = <K extends FileKind>(kind: K, of = files): Map<string, DataOf[K]> => new Map(filesOf(of, kind).map((file) => [file.name, dataOf(file)]));
+  const withText = <K extends FileKind>(kind: K, of = files): Map<string, WithText<DataOf[K]>> =>
+    new Map(filesOf(of, kind).map((file) => [file.name, { meta: dataOf(file), lesson: lessonOf(file) }]));
+  const kitOf = (file: LoadedFile<'kit'>): Kit => {
+    const own = byKit.get(file.kit ?? '') ?? [];
+    return {
+      meta: dataOf(file),
+      run: lessonOf(filesOf(own, 'run')[0]),
+      student: lessonOf(filesOf(own, 'student')[0]),
+      background: lessonOf(filesOf(own, 'background')[0]),
+      questions: withText('question', own),
+      readings: named('readings', own),
+      pictures: filesOf(own, 'picture').map((picture) => picture.file.slice(picture.file.lastIndexOf('/') + 1)),
+    };
+  };
   const places = new Map(files.map(({ file, locate }) => [file, locate]));
   return {
     root,
-    site: of('site')[0]?.data as Site,
+    site: dataOf(filesOf(files, 'site')[0]),
     rooms: named('room'),
     apparatus: named('apparatus'),
     particles: named('particles'),
     hazards: withText('hazard'),
     misconceptions: withText('misconception'),
     standards: named('standards'),
-    sources: new Map((of('sources')[0]?.data as Source[]).map((source) => [source.id, source])),
-    kits: new Map(of('kit').map((file) => [file.kit ?? '', kitOf(file)])),
+    sources: new Map(dataOf(filesOf(files, 'sources')[0]).map((source) => [source.id, source])),
+    kits: new Map(filesOf(files, 'kit').map((file) => [file.kit ?? '', kitOf(file)])),
     locate: (file, path, part) => places.get(file)?.(path, part) ?? START,
   };
 }
 
-function lessonOf(file: LoadedFile | undefined): Lesson {
+function dataOf<K extends FileKind>(file: LoadedFile<K> | undefined): DataOf[K] {
+  if (file?.data === undefined) throw new Error('a file with findings reached the content');
+  return file.data;
+}
+
+function lessonOf(file: Pick<ReadFile, 'lesson'> | undefined): Lesson {
   if (file?.lesson?.lesson === undefined) throw new Error('a lesson with findings reached the content');
   return file.lesson.lesson;
 }

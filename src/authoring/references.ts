@@ -4,11 +4,12 @@ import { cycles } from './cycles.ts';
 import { duplicateCodes, duplicates } from './duplicates.ts';
 import { findingAt, type Finding } from './findings.ts';
 import type { Folder } from './folder.ts';
-import { groupByKit } from './kit-files.ts';
+import { filesOf, groupByKit } from './kit-files.ts';
 import type { LoadedFile } from './load.ts';
 import { proposeName } from './names.ts';
+import type { FileKind } from './plan.ts';
 import { translations } from './translations.ts';
-import type { KitMeta, QuestionMeta, Source, Standards } from './schemas/index.ts';
+import type { QuestionMeta } from './schemas/index.ts';
 import { typedProblem, typedQuantities } from './lesson/typed-quantities.ts';
 import { usesOf, type Use } from './uses.ts';
 
@@ -48,18 +49,15 @@ type Names = (to: ReferenceKind, kit: string | undefined) => ReadonlySet<string>
 /** Names that exist; undefined where that is not known: the file that lists them is wrong itself, or they are other kits' beside an edition. */
 function namesOf(files: readonly LoadedFile[], isEdition: boolean): Names {
   const byKit = groupByKit(files);
-  const of = (kind: LoadedFile['kind'], kit?: string): LoadedFile[] =>
-    (kit === undefined ? files : (byKit.get(kit) ?? [])).filter((file) => file.kind === kind);
-  const ofFiles = (kind: LoadedFile['kind'], kit?: string): Set<string> => new Set(of(kind, kit).map((file) => file.name));
-  const listed = <T>(kind: LoadedFile['kind'], list: (data: T) => readonly string[], kit?: string): Set<string> | undefined => {
+  const of = <K extends FileKind>(kind: K, kit?: string): LoadedFile<K>[] => filesOf(kit === undefined ? files : (byKit.get(kit) ?? []), kind);
+  const ofFiles = (kind: FileKind, kit?: string): Set<string> => new Set(of(kind, kit).map((file) => file.name));
+  const listed = <K extends FileKind>(kind: K, list: (data: NonNullable<LoadedFile<K>['data']>) => readonly string[], kit?: string): Set<string> | undefined => {
     const lists = of(kind, kit);
     const readable = lists.length > 0 || kind === 'standards';
-    return readable && lists.every(({ data }) => data !== undefined)
-      ? new Set(lists.flatMap(({ data }) => list(data as T)))
-      : undefined;
+    return readable && lists.every((file) => file.data !== undefined) ? new Set(lists.flatMap((file) => list(file.data!))) : undefined;
   };
-  const sources = listed<readonly Source[]>('sources', (all) => all.map(({ id }) => id));
-  const codes = listed<Standards>('standards', ({ statements }) => statements.map(({ code }) => code));
+  const sources = listed('sources', (all) => all.map(({ id }) => id));
+  const codes = listed('standards', ({ statements }) => statements.map(({ code }) => code));
   const namesIn = (to: ReferenceKind, kit: string): ReadonlySet<string> | undefined => {
     switch (to) {
       case 'source':
@@ -73,7 +71,7 @@ function namesOf(files: readonly LoadedFile[], isEdition: boolean): Names {
           of('picture', kit).map(({ file }) => file.slice(file.lastIndexOf('/') + 1)),
         );
       case 'objective':
-        return listed<KitMeta>('kit', ({ objectives }) => objectives.map(({ id }) => id), kit);
+        return listed('kit', ({ objectives }) => objectives.map(({ id }) => id), kit);
       case 'kit':
         return isEdition ? undefined : new Set(files.flatMap((file) => (file.kind === 'kit' && file.kit !== undefined ? [file.kit] : [])));
       default:
@@ -95,7 +93,7 @@ const OF_KITS: readonly ReferenceKind[] = ['question', 'picture', 'objective'];
 /** Numbers with units in the fields of a question, where they would be neither computed nor stated. */
 function typedInQuestion(file: LoadedFile): Finding[] {
   if (file.kind !== 'question' || file.data === undefined) return [];
-  return textsOf(file.data as QuestionMeta).flatMap(({ text, path }) =>
+  return textsOf(file.data).flatMap(({ text, path }) =>
     typedQuantities(text).map((typed) =>
       findingAt(
         file.file,
@@ -109,7 +107,7 @@ function typedInQuestion(file: LoadedFile): Finding[] {
 /** Fields are shown as they are written, tags and all: components belong into the text. */
 function componentInField(file: LoadedFile): Finding[] {
   if (file.kind !== 'question' || file.data === undefined) return [];
-  const question = file.data as QuestionMeta;
+  const question = file.data;
   const rubric = question.kind === 'text' ? question.rubric.map(({ text }, i) => ({ text, path: ['rubric', i, 'text'] as const })) : [];
   return [...textsOf(question), ...rubric].flatMap(({ text, path }) => {
     const tag = /<\/?[A-Z]\w*(?=[\s/>])/.exec(text)?.[0];
@@ -134,10 +132,9 @@ function textsOf(question: QuestionMeta): { readonly text: string; readonly path
 
 function neverCited(files: readonly LoadedFile[], uses: readonly Use[]): Finding[] {
   const cited = new Set(uses.filter(({ to }) => to === 'source').map(({ name }) => name));
-  return files
-    .filter(({ kind }) => kind === 'sources')
-    .flatMap(({ file, data, locate }) =>
-      (data as Source[]).flatMap(({ id }, i) =>
+  return filesOf(files, 'sources')
+    .flatMap(({ file, data = [], locate }) =>
+      data.flatMap(({ id }, i) =>
         cited.has(id)
           ? []
           : [

@@ -1,6 +1,5 @@
 /** Everything that a kit uses: its own files, and the shared ones that they name, and those that these name. */
 import type { LoadedFile } from './load.ts';
-import type { Standards } from './schemas/index.ts';
 import { usesOf, type Use } from './uses.ts';
 
 /** What a kit cannot be shown without. */
@@ -32,7 +31,7 @@ function isNamedBy({ to, name }: Use, file: LoadedFile): boolean {
     case 'source':
       return file.kind === 'sources';
     case 'standard':
-      return file.kind === 'standards' && (file.data as Standards).statements.some(({ code }) => code === name);
+      return file.kind === 'standards' && file.data?.statements.some(({ code }) => code === name) === true;
     case 'room':
     case 'apparatus':
     case 'particles':

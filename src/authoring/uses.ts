@@ -2,7 +2,6 @@
 import type { ReferenceKind } from './fields.ts';
 import type { Place } from './findings.ts';
 import type { LoadedFile } from './load.ts';
-import type { HazardMeta, KitMeta, MisconceptionMeta, Particles, QuestionMeta, Site } from './schemas/index.ts';
 
 /** A name as used in a file. */
 export interface Use {
@@ -24,15 +23,15 @@ export function usesOf(file: LoadedFile): Use[] {
   if (file.data === undefined) return inText;
   switch (file.kind) {
     case 'site':
-      return field('room', (file.data as Site).room, 'room');
+      return field('room', file.data.room, 'room');
     case 'particles':
-      return fields('source', (file.data as Particles).source, 'source');
+      return fields('source', file.data.source, 'source');
     case 'hazard':
-      return [...inText, ...fields('source', (file.data as HazardMeta).source, 'source')];
+      return [...inText, ...fields('source', file.data.source, 'source')];
     case 'misconception':
-      return [...inText, ...fields('source', (file.data as MisconceptionMeta).source, 'source')];
+      return [...inText, ...fields('source', file.data.source, 'source')];
     case 'kit': {
-      const { room, apparatus, particles, hazards, standards, translationOf } = file.data as KitMeta;
+      const { room, apparatus, particles, hazards, standards, translationOf } = file.data;
       return [
         ...field('kit', translationOf, 'translationOf'),
         ...field('room', room, 'room'),
@@ -43,7 +42,7 @@ export function usesOf(file: LoadedFile): Use[] {
       ];
     }
     case 'question': {
-      const question = file.data as QuestionMeta;
+      const question = file.data;
       const options = question.kind === 'choice' ? question.options : [];
       return [
         ...inText,
