@@ -75,7 +75,7 @@ export interface LessonResult {
 }
 
 /** Longest text of a lesson, in UTF-16 units. */
-export const LONGEST_LESSON = 64 * 1024;
+const LONGEST_LESSON = 64 * 1024;
 /** Lists, quotes and components in each other, the paragraph included. */
 const DEEPEST = 16;
 /** Findings about where a thing stands in others. */
@@ -110,7 +110,7 @@ function checkRead({ text, file, kind, vocabulary, parted, frontMatter }: Given,
   for (const { place, problem } of parted.problems) source.report(place, problem);
   if (parted.problems.length === 0) checkFrontMatter(source, kind, frontMatter);
 
-  const parts = { components: [] as PlacedComponent[], headings: [] as PlacedHeading[], references: [] as PlacedReference[] };
+  const parts: Parts = { components: [], headings: [], references: [] };
   const links: PlacedLink[] = [];
   const { tree, whole } = read(source, text.length);
   if (tree !== undefined) {

@@ -11,7 +11,7 @@ const SMALL = 1e-3;
 const signed = (text: string): string => text.replace('-', '−');
 
 /** A number with a given number of significant digits, in powers of ten where it is very large or very small. HTML. */
-export function withDigits(value: number, digits: number, language: Language): string {
+function withDigits(value: number, digits: number, language: Language): string {
   const kept = Math.min(MOST_DIGITS, Math.max(1, digits));
   const { decimal } = STYLES[language];
   const [mantissa = '', exponent = '0'] = value.toExponential(kept - 1).split('e');
