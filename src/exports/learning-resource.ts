@@ -1,8 +1,6 @@
 /** A kit as machines read it: schema.org LearningResource, written as JSON-LD. */
 import type { LearningResource, WithContext } from 'schema-dts';
-import type { Book, KitView, NoticeView } from '../sheets/index.ts';
-import { plainText } from '../sheets/html/plain-text.ts';
-import { isWithdrawn } from '../sheets/kit-edition.ts';
+import { isWithdrawn, plainText, type Book, type KitView, type NoticeView } from '../sheets/index.ts';
 import { FILE_TEXTS } from '../texts/index.ts';
 import { licenseAddress } from './license.ts';
 

@@ -1,8 +1,5 @@
 /** What can be found in a book: kits, tables, questions without their answers, hazards, sources. */
-import { kitPath } from '../sheets/addresses.ts';
-import type { Book, KitView } from '../sheets/index.ts';
-import { plainText } from '../sheets/html/plain-text.ts';
-import { titlesOf } from '../sheets/titles.ts';
+import { kitPath, plainText, titlesOf, type Book, type KitView } from '../sheets/index.ts';
 import { SEARCH_TEXTS, type Language } from '../texts/index.ts';
 import type { SearchDocument } from './search-options.ts';
 
