@@ -483,8 +483,8 @@ export const verdict = {
   airCools: (fall: string) => `Without droplets the air cools by ${fall}.`,
   thermometerFalls: (fall: string, most: string) => `The thermometer falls by ${fall} as the fall in pressure ends and by ${most} at most.`,
   thermometerHardly: (fall: string, most: string) => `The thermometer falls by ${fall} as the fall in pressure ends and by ${most} at most, which it hardly shows: take a quicker or finer one.`,
-  margin: (rated: string, left: string) => `To the vessel’s rating of ${rated} there are ${left} left.`,
-  littleMargin: (rated: string, left: string) => `To the vessel’s rating of ${rated} there are ${left} left: little.`,
+  margin: (rated: string, left: string) => `That leaves ${left} to the vessel’s rating of ${rated}.`,
+  littleMargin: (rated: string, left: string) => `That leaves only ${left} to the vessel’s rating of ${rated}.`,
 };
 
 /** The page of that question. */
@@ -493,7 +493,7 @@ export const willItWork = {
   description: 'Your room and apparatus: whether a cloud forms, from which drop on, with how many strokes, and how far it is to the vessel’s rating.',
   apparatus: 'Apparatus',
   room: 'Room',
-  plannedAs: (plan: string) => `Planned as for ${plan}`,
+  plannedAs: (plan: string) => `For the plan of ${plan}`,
   plan: (kit: string, drop: string) => `${kit}: ${drop} below the start`,
   answer: 'The answer',
   forRoom: 'for',
@@ -676,7 +676,7 @@ export const readings = {
   uncertainties: (gauge: string, thermometer: string) => `If you know how well you read, add columns such as ${gauge} and ${thermometer}: standard uncertainties.`,
   whatToExpect: 'What to expect',
   cleanRun: 'The clean run of this kit’s own apparatus, by the model.',
-  yourOwn: 'Your own',
+  yourOwn: 'Your own readings',
   staysHere: 'Nothing leaves this device. It keeps your readings until you clear them.',
   paste: 'Your readings: paste a table, or type',
   orLoad: 'Or load a CSV file',
@@ -757,7 +757,7 @@ export const kit = {
   oneFileAbout: 'The whole kit in one page, to carry on a stick or send by mail.',
   zip: 'Zip',
   zipAbout: 'That page, each table for a spreadsheet (CSV), the numbers and the text it was made from.',
-  itShows: 'It shows',
+  learn: 'Students learn to',
   hazards: 'Hazards',
   onSafetySheet: (count: number) => `${count} on the safety sheet`,
   materials: 'Materials',
@@ -841,7 +841,7 @@ export const changes = {
 
 /** The sheet of numbers. */
 export const numbers = {
-  standsOn: (sheet: string) => `Stands on the ${sheet}.`,
+  alsoOn: (sheet: string) => `Also in: ${sheet}.`,
   how: 'How it is computed',
   from: 'From',
 };
@@ -869,7 +869,7 @@ export const boardKeys = { space: 'space', or: 'or', kit: 'kit' };
 export const booklet = {
   theKit: 'The kit',
   contents: 'Contents',
-  ages: (ages: string, level: string) => `ages ${ages}, ${level}`,
+  ages: (ages: string, level: string) => `ages ${ages} (${level})`,
   computedFor: 'Computed for',
   everyNumber: 'every number in this booklet is that room’s.',
 };

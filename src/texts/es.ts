@@ -472,7 +472,7 @@ export const willItWork: typeof en.willItWork = {
   description: 'Su aula y sus aparatos: si se forma una nube, desde qué caída, con cuántas emboladas, y cuánto falta hasta el límite del recipiente.',
   apparatus: 'Aparatos',
   room: 'Aula',
-  plannedAs: (plan) => `Previsto como en ${plan}`,
+  plannedAs: (plan) => `Según el plan de ${plan}`,
   plan: (kit, drop) => `${kit}: ${drop} por debajo del inicio`,
   answer: 'La respuesta',
   forRoom: 'para',
@@ -647,7 +647,7 @@ export const readings: typeof en.readings = {
   uncertainties: (gauge, thermometer) => `Si sabe con qué precisión lee, añada columnas como ${gauge} y ${thermometer}: incertidumbres típicas.`,
   whatToExpect: 'Qué esperar',
   cleanRun: 'La prueba sin partículas de los aparatos del propio kit, según el modelo.',
-  yourOwn: 'Las suyas',
+  yourOwn: 'Sus propias lecturas',
   staysHere: 'Nada sale de este dispositivo. Conserva sus lecturas hasta que las borre.',
   paste: 'Sus lecturas: pegue una tabla, o escriba',
   orLoad: 'O cargue un archivo CSV',
@@ -724,7 +724,7 @@ export const kit: typeof en.kit = {
   oneFileAbout: 'El kit entero en una página, para llevarlo en una memoria o enviarlo por correo.',
   zip: 'Zip',
   zipAbout: 'Esa página, cada tabla para una hoja de cálculo (CSV), los números y el texto del que se hizo.',
-  itShows: 'Muestra',
+  learn: 'Los alumnos aprenden a',
   hazards: 'Peligros',
   onSafetySheet: (count) => `${count} en la hoja de seguridad`,
   materials: 'Materiales',
@@ -789,7 +789,7 @@ export const changes: typeof en.changes = {
 };
 
 export const numbers: typeof en.numbers = {
-  standsOn: (sheet) => `Está en la hoja: ${sheet}.`,
+  alsoOn: (sheet) => `También en: ${sheet}.`,
   how: 'Cómo se calcula',
   from: 'Fuentes',
 };
@@ -814,7 +814,7 @@ export const boardKeys: typeof en.boardKeys = { space: 'espacio', or: 'o', kit: 
 export const booklet: typeof en.booklet = {
   theKit: 'El kit',
   contents: 'Contenido',
-  ages: (ages, level) => `${ages} años, ${level}`,
+  ages: (ages, level) => `${ages} años (${level})`,
   computedFor: 'Calculado para',
   everyNumber: 'cada número de este cuadernillo es de esa aula.',
 };
