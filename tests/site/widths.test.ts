@@ -31,13 +31,32 @@ describe.each(['student', 'run', 'safety'].flatMap(publicSheets))('$path', (buil
 describe('on a phone', () => {
   it.each(oneSheet('safety'))('one rule stands between hazards ($path)', (built) =>
     look(built, 360, async (page) => {
-      const rules = await page.locator('.hazard-sheet').evaluateAll((all) => all.slice(1).map((one) => [...one.children].filter((part) => getComputedStyle(part).borderTopStyle !== 'none').length));
+      const rules = await page.locator('.hazard-sheet').evaluateAll((all) =>
+        all.slice(1).map((one) => [one, ...one.children].map((part) => getComputedStyle(part)).filter(({ display, borderTopStyle }) => display !== 'contents' && borderTopStyle !== 'none').length));
       expect(rules.length).toBeGreaterThan(1);
       expect(rules.every((count) => count === 1)).toBe(true);
     }));
 
-  it.each(oneSheet('numbers'))('each title stands over its table once ($path)', (built) =>
+  it.each(oneSheet('safety'))('a hazard is named right below its signal word, before its signs ($path)', (built) =>
     look(built, 360, async (page) => {
+      const places = await page.locator('.hazard-sheet').evaluateAll((all) =>
+        all.map((one) => ['.signal-word', 'h2', '.sign-row', '.margin-note', 'h2 + *'].map((part) => one.querySelector(part)!.getBoundingClientRect().top)));
+      expect(places.length).toBeGreaterThan(1);
+      for (const tops of places) expect(tops).toEqual([...tops].sort((a, b) => a - b));
+    }));
+});
+
+describe('on any screen', () => {
+  it.each(oneSheet('').flatMap((built) => [1280, 1000, 800].map((width) => ({ ...built, width }))))('conditions in a row have their values beside each other at $width px ($path)', (built) =>
+    look(built, built.width, async (page) => {
+      const cells = await page.locator('.conditions.whole > div:not(.room)').evaluateAll((all) => all.map((one) => [one, one.querySelector('dd')!].map((part) => part.getBoundingClientRect().top).join(' ')));
+      const rows = new Set(cells.map((cell) => cell.split(' ')[0]));
+      expect(rows.size).toBeGreaterThan(1);
+      expect(new Set(cells).size).toBe(rows.size);
+    }));
+
+  it.each(oneSheet('numbers').flatMap((built) => WIDTHS.map((width) => ({ ...built, width }))))('each title stands at its table once at $width px ($path)', (built) =>
+    look(built, built.width, async (page) => {
       const titles = await page.locator('main :is(h2, figcaption > .title):visible').allInnerTexts();
       expect(titles.length).toBeGreaterThan(4);
       expect(titles.filter((title, at) => titles.indexOf(title) !== at)).toEqual([]);
