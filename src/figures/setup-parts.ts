@@ -13,6 +13,9 @@ export interface ApparatusFigures {
   readonly amount: string;
 }
 
+/** A number and its unit stay on one line. */
+const held = (figure: string): string => figure.replaceAll(' ', '\u00a0');
+
 /** The drawing of an apparatus as HTML text. */
 export function renderApparatus(id: string, language: Language, { title, vessel, source, gauge, thermometer, light, backing, valve }: Apparatus, figures: ApparatusFigures): string {
   const said = SETUP_TEXTS[language];
@@ -22,11 +25,11 @@ export function renderApparatus(id: string, language: Language, { title, vessel,
     language,
     title,
     shape: vessel.shape,
-    vessel: said.vessel(said.materials[vessel.material], said.shapes[vessel.shape], figures.volume, figures.ratedLowest, figures.ratedHighest),
+    vessel: said.vessel(said.materials[vessel.material], said.shapes[vessel.shape], held(figures.volume), held(figures.ratedLowest), held(figures.ratedHighest)),
     source: source.kind,
-    sourceLabel: sources[source.kind](figures.amount),
+    sourceLabel: sources[source.kind](held(figures.amount)),
     gauge: gauge.kind,
-    gaugeLabel: said.gaugeLabel(said.gauge[gauge.kind], gauge.unit, figures.gaugeResolution),
+    gaugeLabel: said.gaugeLabel(said.gauge[gauge.kind], gauge.unit, held(figures.gaugeResolution)),
     thermometer: thermometer.kind,
     thermometerLabel: `${said.thermometer[thermometer.kind]}: ${thermometer.position}`,
     valveLabel: valve,

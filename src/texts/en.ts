@@ -351,7 +351,7 @@ export const signals = { DANGER: 'DANGER', WARNING: 'WARNING', CAUTION: 'CAUTION
 
 /** What of a kit can hurt. */
 export const tags = {
-  flame: 'flame', ember: 'ember', smoke: 'smoke', aerosol: 'fine mist', evacuated: 'evacuated', pressurised: 'pressurized', glass: 'glass', plastic: 'plastic', solvent: 'solvent',
+  flame: 'flame', ember: 'ember', smoke: 'smoke', aerosol: 'fine mist', evacuated: 'vacuum', pressurised: 'pressure', glass: 'glass', plastic: 'plastic', solvent: 'solvent',
   'hot-water': 'hot water', lamp: 'lamp',
 };
 

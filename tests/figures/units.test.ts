@@ -82,19 +82,25 @@ describe('the run chart', () => {
 
 describe('the set-up drawing', () => {
   it('has the rating in the reader’s units', () => {
-    expect(renderLiveSetup('s', certain, STYLES.en)).toMatch(/rated from −?[\d.]+ kPa/);
-    expect(renderLiveSetup('s', certain, customary(STYLES.en))).toMatch(/rated from −?[\d.]+ inHg/);
+    expect(renderLiveSetup('s', certain, STYLES.en)).toMatch(/rated from −?[\d.]+\skPa/);
+    expect(renderLiveSetup('s', certain, customary(STYLES.en))).toMatch(/rated from −?[\d.]+\sinHg/);
+  });
+
+  it('breaks no line between a number and its unit', () => {
+    const parts = renderLiveSetup('s', certain, STYLES.en).match(/<ol class="parts">.*<\/ol>/)![0];
+    expect(parts).toMatch(/\d\u00a0kPa/);
+    expect(parts).not.toMatch(/\d (?:kPa|L|mL)\b/);
   });
 
   it('says how fine the gauge is in the unit that stands on it', () => {
-    expect(renderLiveSetup('s', certain, customary(STYLES.en))).toMatch(/gauge in kPa, read to [\d.]+ kPa/);
+    expect(renderLiveSetup('s', certain, customary(STYLES.en))).toMatch(/gauge in kPa, read to [\d.]+\skPa/);
   });
 
   it('is that of the vessel in the conditions', () => {
     const { vessel } = certain.apparatus;
     const sphere = renderLiveSetup('s', { ...certain, apparatus: { ...certain.apparatus, vessel: { ...vessel, shape: 'sphere', volume: 0.003 } } }, STYLES.en);
     expect(sphere).toContain('A closed sphere (1)');
-    expect(sphere).toContain(' sphere, 3 L, ');
+    expect(sphere).toMatch(/ sphere, 3\sL, /);
     expect(renderLiveSetup('s', certain, STYLES.en)).toContain(`A closed ${vessel.shape} (1)`);
   });
 });

@@ -23,6 +23,8 @@ describe('a verdict', () => {
     expect(spanish).toContain(obstacles.length === 0 ? 'Sí.' : 'No.');
     expect(spanish).not.toMatch(/NaN|undefined|null|Infinity|\d\.\d/);
     expect(html).toContain(obstacles.length === 0 ? 'Yes.' : 'No.');
+    // A number, its unit and the second unit are held together, as in the lessons.
+    expect(html.replaceAll(/<span class="value">.*?<\/span>(?:\)<\/span>)?/g, '')).not.toMatch(/\d kPa/);
     expect(html.includes('What to change')).toBe(obstacles.length > 0);
     expect(html).not.toMatch(/NaN|undefined|null|Infinity/);
   });

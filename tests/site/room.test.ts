@@ -289,7 +289,7 @@ describe.each(oneSheet('numbers'))('the control on $path', (built) => {
       await page.goto(`${address.replace('/numbers/', '/run/')}#volume=3.5L&shape=sphere&units=customary`, { waitUntil: 'load' });
       await drawn(page);
       expect(await page.locator('[data-setup]').innerHTML()).toContain('A closed sphere (1)');
-      expect(await page.locator('[data-setup] li').first().innerText()).toMatch(/sphere, 3\.5 L, rated from −[\d.]+ inHg/);
+      expect(await page.locator('[data-setup] li').first().innerText()).toMatch(/sphere, 3\.5\sL, rated from −[\d.]+\sinHg/);
       expect(await page.locator('[data-run] .run-wide').innerHTML()).toMatch(/Gauge, inHg against the room.*Thermometer, °F/s);
       await unfold(page);
       await page.locator('.your-room .back').click();

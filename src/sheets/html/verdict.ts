@@ -20,7 +20,7 @@ export function renderVerdict(conditions: Conditions, style: Style): Raw {
   const print: Print = (dimension, value) => {
     const [main, also] = inOrder(UNITS_OF[dimension], style);
     const worth = WORTH[dimension] ?? 0;
-    return renderPrinted({ text: formatWithUnit(main, value, worth, style), also: also && formatWithUnit(also, value, worth, style) }).html;
+    return html`<span class="value">${renderPrinted({ text: formatWithUnit(main, value, worth, style), also: also && formatWithUnit(also, value, worth, style) })}</span>`.html;
   };
   const items = (texts: readonly string[]): Raw[] => texts.map((text) => html`<li>${raw(text)}</li>`);
   const change = verdict.works ? NOTHING : html`<h3>${said.whatToChange}</h3><ul class="plain">${items(verdict.obstacles.map((obstacle) => CHANGES[obstacle](verdict, print, said)))}</ul>`;
