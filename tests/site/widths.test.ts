@@ -1,10 +1,12 @@
 /** On a phone and on a wide screen: no heading breaks inside a word, nothing is ruled or titled twice. */
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { browserForFile, oneSheet, publicSheets, type BuiltPage } from '../support/browsing.ts';
+import { browserForFile, builtPages, ofOneKit, oneSheet, publicSheets, type BuiltPage } from '../support/browsing.ts';
 
 const open = browserForFile();
 const WIDTHS = [360, 1280] as const;
+/** A kit's own page. */
+const kitPage = ofOneKit(builtPages().filter(({ served, path }) => served.name === 'public' && /(?:^|\/)kits\/[^/]+\/[^/]+\/index\.html$/.test(path)));
 
 const look = (built: BuiltPage, width: number, at: (page: Page) => Promise<void>): Promise<void> =>
   open({ viewport: { width, height: 900 } }, async (page) => {
@@ -47,7 +49,18 @@ describe('on a phone', () => {
 });
 
 describe('on any screen', () => {
-  it.each(oneSheet('').flatMap((built) => [1280, 1000, 800].map((width) => ({ ...built, width }))))('conditions in a row have their values beside each other at $width px ($path)', (built) =>
+  it.each([...kitPage, ...oneSheet('run')])('title, first conditions, sheets, room and text begin at one edge ($path)', (built) =>
+    look(built, 1280, async (page) => {
+      const edges = await page.evaluate(() =>
+        ['h1', '.cells > div:nth-child(2) > dt', '.conditions > div:nth-child(2) > dt', '.sheets li:first-child a', '.your-room .asks', '.run-chart, .summary'].map((part) => {
+          const one = document.querySelector(`main ${part}`)!;
+          const inner = part === '.your-room .asks' ? 0 : parseFloat(getComputedStyle(one).paddingInlineStart);
+          return Math.round(one.getBoundingClientRect().left + inner);
+        }));
+      expect(edges.slice(1).filter((edge) => Math.abs(edge - edges[0]!) > 1)).toEqual([]);
+    }));
+
+  it.each(kitPage.flatMap((built) => [1280, 1000, 800].map((width) => ({ ...built, width }))))('conditions in a row have their values beside each other at $width px ($path)', (built) =>
     look(built, built.width, async (page) => {
       const cells = await page.locator('.conditions.whole > div:not(.room)').evaluateAll((all) => all.map((one) => [one, one.querySelector('dd')!].map((part) => part.getBoundingClientRect().top).join(' ')));
       const rows = new Set(cells.map((cell) => cell.split(' ')[0]));
