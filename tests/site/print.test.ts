@@ -82,6 +82,12 @@ describe.each(held.filter(({ built }) => !built.path.endsWith('/safety/index.htm
   });
 });
 
+const runs = PAPER_SIZES.flatMap((format) => publicSheets('run').map((built) => ({ format, built })));
+
+describe.each(runs)('$built.path on $format', ({ format, built }) => {
+  it('does not take one more page for a few lines', async () => expect((await printed(built, format)).at(-1)!.left).toBeLessThan(0.8));
+});
+
 const forms = PAPER_SIZES.flatMap((format) => oneSheet('safety').map((built) => ({ format, built })));
 
 describe.each(forms)('$built.path on $format', ({ format, built }) => {
