@@ -74,7 +74,7 @@ const TEXTS = {
 } as const satisfies Record<string, (view: KitView, forTeachers: boolean) => string>;
 
 /** Ends of what stands in a line of its own. */
-const BLOCK_END = /<\/(?:p|h[1-6]|li|dd|dt|tr|figcaption|section|summary)>/;
+const BLOCK_END = /<\/(?:p|h[1-6]|li|dd|dt|tr|caption|figcaption|section|summary)>/;
 
 /** Tables are compared number by number. */
 const TABLES = /<figure class="worked"[^]*?<\/figure>/g;

@@ -42,6 +42,6 @@ export const runTable = (run: PreparedRun): string => {
   });
   return (
     `<details class="as-table"><summary>${asTable}</summary><div class="scroll" tabindex="0" role="group" aria-label="${asTable}">` +
-    `<table><thead><tr>${columns.join('')}</tr></thead><tbody>${rows.join('')}</tbody></table></div></details>`
+    `<table><caption class="unseen">${asTable}</caption><thead><tr>${columns.join('')}</tr></thead><tbody>${rows.join('')}</tbody></table></div></details>`
   );
 };

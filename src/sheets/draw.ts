@@ -3,7 +3,7 @@ import type { Element, ElementContent, Root as HastRoot } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import type { Heading, Image, Link, Nodes, Root } from 'mdast';
 import { defaultHandlers, toHast, type Handler, type Handlers, type State } from 'mdast-util-to-hast';
-import { IMAGE_FILE, type Lesson } from '../authoring/index.ts';
+import { IMAGE_FILE, plainText, type Lesson, type LessonNode } from '../authoring/index.ts';
 import { LESSON_TEXTS } from '../texts/index.ts';
 import type { Component, Scene } from './component.ts';
 import { raw, type Raw } from './html/text.ts';
@@ -45,6 +45,8 @@ function handlersOf(drawing: Drawing): Handlers {
     const inside = (): Raw => raw(serialize({ type: 'root', children: childrenOf(state, node) }));
     return verbatim(kind.draw(node.data?.attributes ?? {}, inside, drawing.scene).html);
   });
+  // The last heading that was drawn, which is none that this reader may not see.
+  let above = LESSON_TEXTS[drawing.scene.setting.style.language].table;
   return {
     mdxJsxFlowElement: component,
     mdxJsxTextElement: component,
@@ -52,8 +54,11 @@ function handlersOf(drawing: Drawing): Handlers {
     math: handler<{ readonly value: string }>((_, { value }) => verbatim(displayFormula(drawing.math, value).html)),
     link: handler<Link>((state, node) => defaultHandlers.link(state, IMAGE_FILE.test(node.url) ? { ...node, url: pictureAddress(node.url) } : node)),
     image: handler<Image>((state, node) => defaultHandlers.image(state, { ...node, url: pictureAddress(node.url) })),
-    heading: handler<Heading>((state, node) => element(`h${Math.min(6, node.depth + (drawing.lowerHeadings ?? 0))}`, childrenOf(state, node))),
-    table: handler<TableNode>((state, node) => scrolling(tableOf(state, node), LESSON_TEXTS[drawing.scene.setting.style.language].table)),
+    heading: handler<Heading>((state, node) => {
+      above = plainText(node as LessonNode);
+      return element(`h${Math.min(6, node.depth + (drawing.lowerHeadings ?? 0))}`, childrenOf(state, node));
+    }),
+    table: handler<TableNode>((state, node) => scrolling(tableOf(state, node, above), above)),
   };
 }
 
@@ -61,7 +66,7 @@ const handler = <N>(make: (state: State, node: N) => ElementContent): Handler =>
 const childrenOf = (state: State, node: unknown): ElementContent[] => state.all(node as never) as ElementContent[];
 const verbatim = (value: string): ElementContent => ({ type: 'raw', value }) as unknown as ElementContent;
 
-/** A table that an author wrote scrolls by itself on a narrow screen. */
+/** A table that an author wrote is named by the heading that it stands under. It scrolls by itself on a narrow screen. */
 const scrolling = (table: Element, name: string): Element => ({
   type: 'element', tagName: 'div', properties: { className: ['scroll'], tabIndex: 0, role: 'group', ariaLabel: name }, children: [table],
 });
@@ -70,7 +75,7 @@ interface TableNode {
   readonly children: readonly { readonly children: readonly Nodes[] }[];
 }
 
-function tableOf(state: State, node: TableNode): Element {
+function tableOf(state: State, node: TableNode, name: string): Element {
   const [head, ...body] = node.children.map((row, r) =>
     element('tr', row.children.map((cell) => {
       const children = childrenOf(state, cell);
@@ -80,7 +85,8 @@ function tableOf(state: State, node: TableNode): Element {
       return isHeader ? { ...made, properties: { scope: 'col' } } : made;
     })),
   );
-  return element('table', [element('thead', head === undefined ? [] : [head]), element('tbody', body)]);
+  const caption = { ...element('caption', [{ type: 'text', value: name }]), properties: { className: ['unseen'] } };
+  return element('table', [caption, element('thead', head === undefined ? [] : [head]), element('tbody', body)]);
 }
 
 const element = (tagName: string, children: ElementContent[]): Element => ({ type: 'element', tagName, properties: {}, children });

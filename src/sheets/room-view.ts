@@ -29,7 +29,7 @@ export function roomView(content: Content): RoomView | undefined {
     apparatus: apparatus.map((id) => content.apparatus.get(id)!.title),
     plan: said.plan(kit.meta.title, printValue('plannedDrop', { value: kit.meta.drop.value, uncertainty: 0 }, 'kPa', style).text),
     verdict: renderVerdict(lives[0]!.conditions, style).html,
-    table: html`<table class="words bench"><thead><tr><th scope="col">${said.apparatus}</th>${Object.values(said.heads).map((head) => html`<th scope="col">${head}</th>`)}</tr></thead><tbody>${rows}</tbody></table>`.html,
+    table: html`<table class="words bench"><caption class="unseen">${said.each}</caption><thead><tr><th scope="col">${said.apparatus}</th>${Object.values(said.heads).map((head) => html`<th scope="col">${head}</th>`)}</tr></thead><tbody>${rows}</tbody></table>`.html,
   };
 }
 

@@ -83,6 +83,19 @@ describe('every table kind and every value can be written', () => {
   ])('%s is refused', (text, why) => expect(() => draw(place, text)).toThrow(why));
 });
 
+describe('tables that authors write', () => {
+  const TABLE = '| Seen | Cause |\n|---|---|\n| No cloud | No particles |\n';
+  const captions = (text: string, teachers = false): string[] => [...draw(place, text, { teachers }).matchAll(/<caption class="unseen">([^<]*)<\/caption>/g)].map(([, name = '']) => name);
+
+  it('are named by the heading above them', () => expect(captions(`${TABLE}\n## If it goes wrong\n\nx\n\n${TABLE}\n## Afterwards\n\n${TABLE}`)).toEqual(['Table', 'If it goes wrong', 'Afterwards']));
+
+  it('are not named by a heading that only teachers may read', () => {
+    const text = `## Before\n\n<TeacherOnly>\n\n## The answer is 5\n\n</TeacherOnly>\n\n${TABLE}`;
+    expect(captions(text)).toEqual(['Before']);
+    expect(captions(text, true)).toEqual(['The answer is 5']);
+  });
+});
+
 describe('hostile text', () => {
   const HOSTILE = 'A " onmouseover="alert(1)" <b>';
   it('in a caption or a title stays text', () => {

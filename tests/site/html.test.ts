@@ -1,8 +1,9 @@
 /** Every page and stylesheet is valid as the Nu HTML checker sees it. */
 import { spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { describe, expect, it } from 'vitest';
-import { servedFolders } from '../support/browsing.ts';
+import { builtPages, servedFolders } from '../support/browsing.ts';
 import { findJava } from '../support/java.ts';
 
 interface Message {
@@ -32,6 +33,15 @@ describe.each(servedFolders())('the $name folder', ({ folder }) => {
     const errors = messages.filter(({ type }) => type === 'error' || type === 'non-document-error').filter((message) => !isNewer(message));
     expect(errors.map(({ url, lastLine, message, extract }) => `${url.split(folder).pop()}:${lastLine ?? 0} ${message} ${extract ?? ''}`)).toEqual([]);
   });
+});
+
+it.each(servedFolders())('names every table and says of every header what it heads: the $name folder', ({ name }) => {
+  // WCAG 2.2, techniques H39 and H63.
+  const wrong = builtPages().filter(({ served }) => served.name === name).flatMap(({ path, file }) => {
+    const tables = readFileSync(file, 'utf8').match(/<table[^]*?<\/table>/g) ?? [];
+    return tables.filter((table) => !/^<table[^>]*>\s*<caption[^>]*>\s*[^\s<]/.test(table) || /<th(?![^>]* scope=)[ >]/.test(table)).map((table) => `${path}: ${table.slice(0, 120)}`);
+  });
+  expect(wrong).toEqual([]);
 });
 
 describe('the checker itself', () => {
