@@ -51,7 +51,7 @@ function handlersOf(drawing: Drawing): Handlers {
     mdxJsxFlowElement: component,
     mdxJsxTextElement: component,
     inlineMath: handler<{ readonly value: string }>((_, { value }) => verbatim(drawing.math.render(value, false))),
-    math: handler<{ readonly value: string }>((_, { value }) => verbatim(displayFormula(drawing.math, value).html)),
+    math: handler<{ readonly value: string }>((_, { value }) => verbatim(displayFormula(drawing.math, value, drawing.scene.setting.style.language).html)),
     link: handler<Link>((state, node) => defaultHandlers.link(state, IMAGE_FILE.test(node.url) ? { ...node, url: pictureAddress(node.url) } : node)),
     image: handler<Image>((state, node) => defaultHandlers.image(state, { ...node, url: pictureAddress(node.url) })),
     heading: handler<Heading>((state, node) => {

@@ -29,7 +29,7 @@ export function tableViews(place: Place, tables: readonly SheetTable[]): TableVi
       title: figure.caption ?? KIND_TITLES[language][kind.kind],
       sheet: table.sheet,
       html: html`${renderTable(figure, place.setting)}${renderCurveOf({ ...figure, id: `${figure.id}-figure`, caption: undefined }, place.setting)}`.html,
-      method: html`${displayFormula(place.math, kind.formula(FORMULA_WORDS[language]))}<p>${METHOD_TEXTS[language][kind.kind]}</p>`.html,
+      method: html`${displayFormula(place.math, kind.formula(FORMULA_WORDS[language]), language)}<p>${METHOD_TEXTS[language][kind.kind]}</p>`.html,
       sources: kind.sources.map((name) => html`${REFERENCE_TEXTS[language][name]}`.html),
     }];
   });

@@ -1,6 +1,8 @@
 /** Formulas: TeX to HTML for the eye with MathML for readers, and no style attribute, which a strict policy would block. */
 import katex from 'katex';
+import type { Language } from '../texts/index.ts';
 import { html, raw, type Raw } from './html/text.ts';
+import { formulaInWords } from './math-words.ts';
 
 /** Inline styles of formulas, gathered into classes of one stylesheet. */
 export class MathStyles {
@@ -44,5 +46,8 @@ export class MathStyles {
   }
 }
 
-/** A formula on a line of its own, which scrolls where the page is narrow. */
-export const displayFormula = (math: MathStyles, tex: string): Raw => html`<div class="formula" tabindex="0">${raw(math.render(tex, true))}</div>`;
+/** A formula on a line of its own, with how it is read aloud; it scrolls where the page is narrow. */
+export function displayFormula(math: MathStyles, tex: string, language: Language): Raw {
+  const markup = math.render(tex, true);
+  return html`<div class="formula" tabindex="0" role="group" aria-label="${formulaInWords(/<math[^]*<\/math>/.exec(markup)![0], language)}">${raw(markup)}</div>`;
+}

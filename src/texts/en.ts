@@ -224,6 +224,32 @@ export const methods = {
 /** Words inside formulas. */
 export const formulaWords = { room: 'room', gauge: 'gauge', drop: 'drop', ion: 'ion', cylinder: '(cylinder)', sphere: '(sphere)' };
 
+/** How formulas are read aloud. */
+export const formulaSpeech = {
+  index: (base: string, below: string) => `${base} sub ${below}`,
+  longIndex: (base: string, below: string) => `${base} sub ${below}, end of index,`,
+  squared: (base: string) => `${base} squared`,
+  cubed: (base: string) => `${base} cubed`,
+  power: (base: string, exponent: string) => `${base} to the power ${exponent}`,
+  longPower: (base: string, exponent: string) => `${base} to the power ${exponent}, end of power,`,
+  over: (top: string, bottom: string) => `${top} over ${bottom}`,
+  fraction: (top: string, bottom: string) => `the fraction ${top} over ${bottom}, end of fraction,`,
+  root: (of: string) => `the square root of ${of}, end of root,`,
+  rootOf: (index: string, of: string) => `the root with index ${index} of ${of}, end of root,`,
+  overAll: (sum: string, index: string) => `${sum} over all ${index} of`,
+  fromTo: (sum: string, from: string, to: string) => `${sum} from ${from} to ${to} of`,
+  above: (base: string, mark: string) => `${base} with ${mark} above`,
+  capital: (letter: string) => `capital ${letter}`,
+  /** In the order of the Greek alphabet. */
+  greek: 'alpha beta gamma delta epsilon zeta eta theta iota kappa lambda mu nu xi omicron pi rho sigma tau upsilon phi chi psi omega',
+  functions: { ln: 'the natural logarithm of', log: 'the logarithm of', exp: 'the exponential function of', sin: 'the sine of', cos: 'the cosine of', tan: 'the tangent of', max: 'the greatest value', min: 'the least value' },
+  signs: {
+    '=': 'equals', '+': 'plus', '−': 'minus', '-': 'minus', '±': 'plus or minus', '⋅': 'times', '×': 'times', '∗': 'star', '/': 'divided by', '≈': 'is about', '∝': 'is proportional to', '≠': 'is not',
+    '<': 'is less than', '>': 'is greater than', '≤': 'is at most', '≥': 'is at least', '→': 'goes to', '(': 'open parenthesis', ')': 'close parenthesis', '[': 'open bracket', ']': 'close bracket',
+    '∑': 'the sum', '∏': 'the product', '∫': 'the integral', '∂': 'partial', '∞': 'infinity', '′': 'prime', 'ˉ': 'a bar', '%': 'percent', '°': 'degrees',
+  },
+};
+
 /** Where the formulas of the tables come from, and what was taken from there. */
 export const references = {
   murphyKoop: 'D. M. Murphy and T. Koop 2005, Q. J. R. Meteorol. Soc. 131, 1539: vapor pressure (eq. 10), latent heat (eq. 9)',

@@ -227,6 +227,30 @@ export const methods: typeof en.methods = {
 
 export const formulaWords: typeof en.formulaWords = { room: 'aula', gauge: 'man', drop: 'gota', ion: 'ion', cylinder: '(cilindro)', sphere: '(esfera)' };
 
+export const formulaSpeech: typeof en.formulaSpeech = {
+  index: (base, below) => `${base} subíndice ${below}`,
+  longIndex: (base, below) => `${base} subíndice ${below}, fin del subíndice,`,
+  squared: (base) => `${base} al cuadrado`,
+  cubed: (base) => `${base} al cubo`,
+  power: (base, exponent) => `${base} elevado a ${exponent}`,
+  longPower: (base, exponent) => `${base} elevado a ${exponent}, fin del exponente,`,
+  over: (top, bottom) => `${top} sobre ${bottom}`,
+  fraction: (top, bottom) => `la fracción ${top} sobre ${bottom}, fin de la fracción,`,
+  root: (of) => `la raíz cuadrada de ${of}, fin de la raíz,`,
+  rootOf: (index, of) => `la raíz de índice ${index} de ${of}, fin de la raíz,`,
+  overAll: (sum, index) => `${sum} para todo ${index} de`,
+  fromTo: (sum, from, to) => `${sum} desde ${from} hasta ${to} de`,
+  above: (base, mark) => `${base} con ${mark} encima`,
+  capital: (letter) => `${letter} mayúscula`,
+  greek: 'alfa beta gamma delta épsilon zeta eta theta iota kappa lambda mi ni xi ómicron pi ro sigma tau ípsilon fi ji psi omega',
+  functions: { ln: 'logaritmo natural de', log: 'logaritmo de', exp: 'función exponencial de', sin: 'seno de', cos: 'coseno de', tan: 'tangente de', max: 'máximo', min: 'mínimo' },
+  signs: {
+    '=': 'igual a', '+': 'más', '−': 'menos', '-': 'menos', '±': 'más o menos', '⋅': 'por', '×': 'por', '∗': 'asterisco', '/': 'dividido entre', '≈': 'aproximadamente igual a', '∝': 'proporcional a', '≠': 'distinto de',
+    '<': 'menor que', '>': 'mayor que', '≤': 'menor o igual que', '≥': 'mayor o igual que', '→': 'tiende a', '(': 'abre paréntesis', ')': 'cierra paréntesis', '[': 'abre corchete', ']': 'cierra corchete',
+    '∑': 'la suma', '∏': 'el producto', '∫': 'la integral', '∂': 'derivada parcial', '∞': 'infinito', '′': 'prima', 'ˉ': 'una barra', '%': 'por ciento', '°': 'grados',
+  },
+};
+
 export const references: typeof en.references = {
   murphyKoop: 'D. M. Murphy y T. Koop 2005, Q. J. R. Meteorol. Soc. 131, 1539: presión de vapor (ec. 10), calor latente (ec. 9)',
   wmo8: 'OMM-N.º 8, Guía de instrumentos y métodos de observación, anexo 4.B: vapor en presencia de aire',

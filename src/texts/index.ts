@@ -19,6 +19,7 @@ export const KIND_TITLES = { en: en.kindTitles, es: es.kindTitles };
 export const CURVE_TEXTS = { en: en.curves, es: es.curves };
 export const METHOD_TEXTS = { en: en.methods, es: es.methods };
 export const FORMULA_WORDS = { en: en.formulaWords, es: es.formulaWords };
+export const FORMULA_SPEECH = { en: en.formulaSpeech, es: es.formulaSpeech };
 export const REFERENCE_TEXTS = { en: en.references, es: es.references };
 export const RUN_TEXTS = { en: en.run, es: es.run };
 export const PATH_TEXTS = { en: en.path, es: es.path };
