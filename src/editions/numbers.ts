@@ -1,7 +1,7 @@
 /** Every number that a kit computes, each under a key that stays the same as long as the lesson asks for it. */
 import { componentOf, isParent, type Content, type Kit, type Lesson, type LessonNode } from '../authoring/index.ts';
 import { itemOf, type Answer, type Item } from '../questions/index.ts';
-import { conditionsOf, languageOf, stepsOf } from '../sheets/index.ts';
+import { conditionsOf, languageOf, rowsAskedBy, stepsOf } from '../sheets/index.ts';
 import {
   computeTable, computeValue, DISPLAY_UNITS, formatIn, formatWithUnit, inOrder, lessonRun, PARAMETERS, printTable, printValue, stateOf, STYLES, tableKind, tableRequestOf, UNITS_OF, valueQuestionOf,
   type Cell, type Column, type Conditions, type DimensionName, type NumberParameter, type Style,
@@ -40,9 +40,9 @@ export function numbersOf(content: Content, kit: Kit): ComputedNumber[] {
 function tablesIn(lesson: Lesson, sheet: 'run' | 'student' | 'background', conditions: Conditions, style: Style): ComputedNumber[] {
   const ids = new Map<string, number>();
   const hidden = forTeachersIn(lesson);
-  return lesson.components.filter(({ name }) => name === 'WorkedTable').flatMap(({ attributes }) => {
+  return computedIn(lesson, hidden).flatMap(({ name, attributes }) => {
     const kind = tableKind(attributes['kind'] as string)!;
-    const id = numbered((attributes['id'] as string | undefined) ?? kind.kind, ids);
+    const id = numbered((attributes['id'] as string | undefined) ?? (name === 'Curve' ? `${kind.kind}-figure` : kind.kind), ids);
     const table = computeTable(kind, conditions, { ...tableRequestOf(kind, attributes), columns: undefined });
     const printed = printTable(table, style);
     const rows = new Map<string, number>();
@@ -65,6 +65,14 @@ function tablesIn(lesson: Lesson, sheet: 'run' | 'student' | 'background', condi
       });
     });
   });
+}
+
+/** The tables of a lesson, and those of its figures that have rows of their own. */
+function computedIn({ components }: Lesson, hidden: ReadonlySet<unknown>): Lesson['components'] {
+  const tables = components.filter(({ name }) => name === 'WorkedTable');
+  const asked = ({ attributes }: Lesson['components'][number]): string => `${hidden.has(attributes)} ${rowsAskedBy(attributes)}`;
+  const inTables = new Set(tables.map(asked));
+  return components.filter((component) => tables.includes(component) || (component.name === 'Curve' && !inTables.has(asked(component))));
 }
 
 /** The attributes of all components inside `<TeacherOnly>`: they are the same objects in a lesson's tree as in its list. */

@@ -14,8 +14,8 @@ export interface Scene {
   readonly nextId: (kind: string, wanted: string | undefined) => string;
   /** Draws another lesson in this scene: a hazard's text, a question's stem. */
   readonly draw: (name: 'hazard' | 'misconception' | 'question' | 'source', id: string) => Raw;
-  /** Told of each table, for tables.json and the numbers page. */
-  readonly onTable: (attributes: Attributes, id: string) => void;
+  /** Told of each table and figure, for tables.json and the numbers page. */
+  readonly onTable: (attributes: Attributes, id: string, isCurve?: boolean) => void;
 }
 
 export interface Component {

@@ -4,6 +4,7 @@ export type { Book, ChangeView, HazardView, HistoryView, KitView, NoticeView, Qu
 export { compileBook, type PublishedKit } from './compile.ts';
 export { COMPONENTS, stepsOf, VOCABULARY } from './components/index.ts';
 export { conditionsOf } from './kit-conditions.ts';
+export { rowsAskedBy } from './html/ask.ts';
 export { plainText } from './html/plain-text.ts';
 export { escapeHtml } from './html/text.ts';
 export { isWithdrawn, noticesOf, windowTitle } from './kit-edition.ts';

@@ -21,9 +21,10 @@ export interface Place {
   readonly sourceList: string;
 }
 
-/** A table as it stands on a sheet. */
+/** A table, or a figure with rows behind it, as it stands on a sheet. */
 export interface PlacedTable {
   readonly id: string;
+  readonly isCurve: boolean;
   readonly attributes: Attributes;
 }
 
@@ -55,8 +56,8 @@ export function drawSheet(place: Place, lesson: Lesson, options: { readonly teac
       counts.set(kind, count);
       return `${prefix}${kind}-${count}`;
     },
-    onTable: (attributes, id) => {
-      if (tableKind(attributes['kind'] as string) !== undefined) tables.push({ id, attributes });
+    onTable: (attributes, id, isCurve = false) => {
+      if (tableKind(attributes['kind'] as string) !== undefined) tables.push({ id, isCurve, attributes });
     },
     draw: (name, id) => {
       switch (name) {

@@ -3,6 +3,7 @@ import { ENGINE_VERSION } from '../physics/index.ts';
 import { computeTable, recordsOf, stateOf, tableKind, tableRequestOf, type Conditions, type Style, type Table, type TableKind } from '../tables/index.ts';
 import { FORMULA_WORDS, KIND_TITLES, METHOD_TEXTS, REFERENCE_TEXTS } from '../texts/index.ts';
 import type { KitView, TableView } from './book.ts';
+import { rowsAskedBy } from './html/ask.ts';
 import { dataOf, renderCurveOf, renderTable, type TableFigure } from './html/table.ts';
 import { html } from './html/text.ts';
 import { displayFormula } from './math.ts';
@@ -13,13 +14,19 @@ export interface SheetTable extends PlacedTable {
   readonly sheet: string;
 }
 
+/** A figure has rows of its own only where no table has the same. */
+export const withOwnRows = (tables: readonly SheetTable[]): readonly SheetTable[] => {
+  const inTables = new Set(tables.flatMap(({ isCurve, attributes }) => (isCurve ? [] : [rowsAskedBy(attributes)])));
+  return tables.filter(({ isCurve, attributes }) => !isCurve || !inTables.has(rowsAskedBy(attributes)));
+};
+
 /** Tables that differ only in where they stand are shown once. */
 export function tableViews(place: Place, tables: readonly SheetTable[]): TableView[] {
   const seen = new Set<string>();
   const { language } = place.setting.style;
   return tables.flatMap((table) => {
     const kind = kindOf(table);
-    const key = JSON.stringify({ ...table.attributes, id: undefined, caption: undefined, columns: undefined });
+    const key = rowsAskedBy(table.attributes);
     if (seen.has(key)) return [];
     seen.add(key);
     const figure: TableFigure = { id: `table-${table.sheet}-${table.id}`, kind, request: { ...tableRequestOf(kind, table.attributes), columns: undefined }, caption: table.attributes['caption'] as string | undefined };

@@ -9,7 +9,7 @@ import { computedFor, conditionsList } from './conditions-text.ts';
 import { conditionsOf, movingLevels } from './kit-conditions.ts';
 import { writeLive } from './html/live.ts';
 import { drawSheet, KIT_SOURCE_LIST, type Place } from './kit-scene.ts';
-import { computedTables, tableRecords, tablesJson, tableViews, type SheetTable } from './kit-tables.ts';
+import { computedTables, tableRecords, tablesJson, tableViews, withOwnRows, type SheetTable } from './kit-tables.ts';
 import type { MathStyles } from './math.ts';
 import { renderLiveSetup } from './html/setup.ts';
 import { kitPicture, runChartsOf } from './pictures.ts';
@@ -39,7 +39,7 @@ export function kitView(content: Content, id: string, kit: Kit, version: string,
   const { conditions, style } = place.setting;
   const { meta } = kit;
   const sheets = { run: drawTwice(place, kit.run), student: drawTwice(place, kit.student), background: drawTwice(place, kit.background) };
-  const tables = (['run', 'student', 'background'] as const).flatMap((sheet) => sheets[sheet].tables.map((table): SheetTable => ({ ...table, sheet })));
+  const tables = withOwnRows((['run', 'student', 'background'] as const).flatMap((sheet) => sheets[sheet].tables.map((table): SheetTable => ({ ...table, sheet }))));
   const computed = computedTables(conditions, tables);
   const steps = stepsOf(kit.run);
   const views = steps.map(({ at, duration, title, action }, i): StepView => ({ at, duration, title, action, anchor: `step-${i + 1}` }));

@@ -460,6 +460,7 @@ export const tableFiles = { mark: 'Remark' };
 /** Parts of lessons that the site itself writes. */
 export const lesson = {
   table: 'Table',
+  asTable: (name: string) => `${name}, as a table`,
   predict: 'Predict',
   observe: 'Observe',
   explain: 'Explain',

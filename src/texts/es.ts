@@ -439,6 +439,7 @@ export const platform: typeof en.platform = {
 export const tableFiles: typeof en.tableFiles = { mark: 'Observación' };
 
 export const lesson: typeof en.lesson = {
+  asTable: (name) => `${name}, en una tabla`,
   table: 'Tabla',
   predict: 'Predecir',
   observe: 'Observar',

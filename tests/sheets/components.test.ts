@@ -1,10 +1,12 @@
 /** Lesson text: every component is drawn, and only what everybody may see. */
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { Content, SheetKind } from '../../src/authoring/index.ts';
-import { COMPONENTS, VOCABULARY } from '../../src/sheets/index.ts';
+import { parseLesson, type Content, type SheetKind } from '../../src/authoring/index.ts';
+import { COMPONENTS, VOCABULARY, type KitView } from '../../src/sheets/index.ts';
 import type { Scene } from '../../src/sheets/component.ts';
 import { NOTHING } from '../../src/sheets/html/text.ts';
 import type { Place } from '../../src/sheets/kit-scene.ts';
+import { kitView } from '../../src/sheets/kit-view.ts';
+import { MathStyles } from '../../src/sheets/math.ts';
 import { TABLE_KINDS, QUANTITIES } from '../../src/tables/index.ts';
 import { draw, loadMinimal, placeIn } from './place.ts';
 
@@ -121,6 +123,35 @@ describe('hostile text', () => {
     expect(() => draw(place, text)).toThrow();
   });
 });
+
+describe('a figure', () => {
+  const FIGURE = '<Curve kind="rising-parcel" heights="0 m, 400 m, 800 m"/>';
+
+  it('has the same data as a table, which is drawn again with it', () => {
+    const markup = draw(place, FIGURE);
+    const behind = /<details class="as-table" data-table="rising-parcel list=0,400,800">[^]*<\/details>/.exec(markup)?.[0] ?? '';
+    expect(behind).toMatch(/<summary>[^<]+, as a table<\/summary>/);
+    expect([...behind.matchAll(/<th scope="row">(\d+)/g)].map(([, height]) => height)).toEqual(expect.arrayContaining(['0', '400', '800']));
+    expect(markup.indexOf('<svg')).toBeLessThan(markup.indexOf(behind));
+  });
+
+  it('stands on the numbers page and in tables.json, unless a table has its rows', () => {
+    const { tables } = parsedTables(`${FIGURE}\n\n<Curve kind="pressure-steps" drops="0 kPa, 5 kPa"/>\n\n<WorkedTable kind="pressure-steps" drops="0 kPa, 5 kPa" caption="Two"/>`);
+    expect(tables.map(({ id }) => id)).toEqual(['rising-parcel-figure-1', 'pressure-steps-1']);
+  });
+});
+
+/** The tables of a kit whose background is this text. */
+function parsedTables(text: string): { readonly tables: KitView['tables'] } {
+  const { lesson, findings } = parseLesson(text, 'background.mdx', 'background', VOCABULARY);
+  if (lesson === undefined) throw new Error(findings.map(({ what }) => what).join('; '));
+  const [id, kit] = [...content.kits][0]!;
+  const view = kitView(content, id, { ...kit, background: lesson }, 'draft', new MathStyles());
+  // tables.json has the same ones.
+  const written = JSON.parse(view.tablesJson) as { readonly tables: readonly { readonly id: string }[] };
+  expect(written.tables.map(({ id: table }) => table)).toEqual(view.tables.map(({ sheet, id: table }) => `${sheet}-${table}`));
+  return { tables: view.tables.filter(({ sheet }) => sheet === 'background') };
+}
 
 describe('ids', () => {
   it('differ within a sheet', () => {

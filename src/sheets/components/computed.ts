@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { reference, type Anchor, type SheetKind } from '../../authoring/index.ts';
 import { TABLE_KINDS, tableKind, tableRequestOf, valueQuestionOf, type Attributes } from '../../tables/index.ts';
 import type { Component, Scene } from '../component.ts';
-import { renderCurveOf, renderTable, type TableFigure } from '../html/table.ts';
+import { renderCurveOf, renderRowsBehind, renderTable, type TableFigure } from '../html/table.ts';
 import { html, NOTHING } from '../html/text.ts';
 import { renderValue } from '../html/value.ts';
 import { TABLES_WITH_CURVE, tableAttributes, valueAttributes } from './requests.ts';
@@ -36,7 +36,11 @@ export const workedTable: Component = {
 
 export const curve: Component = {
   spec: { name: 'Curve', placement: 'block', children: 'none', allowedIn: SHEETS, attributes: tableAttributes(TABLES_WITH_CURVE), anchor: anchorOfCurve },
-  draw: (attributes, _, scene) => renderCurveOf(figureOf(attributes, scene, anchorOfCurve(attributes)), scene.setting),
+  draw: (attributes, _, scene) => {
+    const figure = figureOf(attributes, scene, anchorOfCurve(attributes));
+    scene.onTable(attributes, figure.id, true);
+    return renderCurveOf(figure, scene.setting, renderRowsBehind(figure, scene.setting));
+  },
 };
 
 export const value: Component = {

@@ -2,7 +2,7 @@
  * What a computed piece of a page was asked, as one line of text in a data attribute, so that the
  * reader's device can ask again for another room: `coolingClear drop=20000 unit=°C`.
  */
-import { tableKind, unitFor, DISPLAY_UNITS, PARAMETERS, QUANTITIES, type Parameters, type QuantityName, type TableKind, type TableRequest, type ValueQuestion } from '../../tables/index.ts';
+import { tableKind, tableRequestOf, unitFor, DISPLAY_UNITS, PARAMETERS, QUANTITIES, type Attributes, type Parameters, type QuantityName, type TableKind, type TableRequest, type ValueQuestion } from '../../tables/index.ts';
 
 /** A value's question as text. */
 export function writeValueQuestion({ of, at, unit }: ValueQuestion): string {
@@ -19,6 +19,12 @@ export function readValueQuestion(text: string): ValueQuestion {
 /** A table's kind and request as text. */
 export function writeTableRequest(kind: TableKind, { at, list, columns }: TableRequest): string {
   return [kind.kind, ...writeParameters(at), ...(list === undefined ? [] : [`list=${list.join(',')}`]), ...(columns === undefined ? [] : [`columns=${columns.join(',')}`])].join(' ');
+}
+
+/** What the rows of a table or a figure in lesson text follow from, whichever of its columns are shown. */
+export function rowsAskedBy(attributes: Attributes): string {
+  const kind = tableKind(attributes['kind'] as string)!;
+  return writeTableRequest(kind, { ...tableRequestOf(kind, attributes), columns: undefined });
 }
 
 /** A table's kind and request from {@link writeTableRequest}; undefined for a kind that is not known here. */

@@ -1,7 +1,7 @@
 /** A worked-example table as HTML, with the figure drawn from its rows. Pure: drawn at build and again in the browser. */
 import { renderCurve } from '../../figures/draw-curve.ts';
 import { computeTable, printTable, stateOf, type Conditions, type Curve, type Style, type Table, type TableKind, type TableRequest } from '../../tables/index.ts';
-import { KIND_TITLES } from '../../texts/index.ts';
+import { KIND_TITLES, LESSON_TEXTS } from '../../texts/index.ts';
 import { writeTableRequest } from './ask.ts';
 import { computedFor } from '../conditions-text.ts';
 import { renderRows } from './rows.ts';
@@ -27,11 +27,21 @@ export function renderTable({ id, kind, request, caption }: TableFigure, { condi
   return html`<figure class="worked" id="${id}" data-table="${writeTableRequest(kind, request)}"><figcaption><span class="title">${title}</span> <span class="for">${computedFor(conditions, style, request.at)}</span></figcaption><div class="scroll" tabindex="0" role="group" aria-label="${title}">${renderRows(printTable(table, style), title)}</div></figure>`;
 }
 
-/** The figure of a table kind, from all of its columns; nothing where the kind has none. */
-export function renderCurveOf({ id, kind, request, caption }: TableFigure, { conditions, style }: Setting): Raw {
+/**
+ * The figure of a table kind, from all of its columns; nothing where the kind has none.
+ * @param below what else stands in it
+ */
+export function renderCurveOf({ id, kind, request, caption }: TableFigure, { conditions, style }: Setting, below = NOTHING): Raw {
   const curve = curveOf(kind, request, conditions, id, style);
   if (curve === undefined) return NOTHING;
-  return html`<figure class="worked" id="${id}" data-curve="${writeTableRequest(kind, request)}"><figcaption><span class="title">${caption ?? curve.title}</span> <span class="for">${computedFor(conditions, style, request.at)}</span></figcaption><div class="curve">${raw(renderCurve(curve, style))}</div></figure>`;
+  return html`<figure class="worked" id="${id}" data-curve="${writeTableRequest(kind, request)}"><figcaption><span class="title">${caption ?? curve.title}</span> <span class="for">${computedFor(conditions, style, request.at)}</span></figcaption><div class="curve">${raw(renderCurve(curve, style))}</div>${below}</figure>`;
+}
+
+/** The rows behind a figure, for who would rather read them. It is drawn again like any table. */
+export function renderRowsBehind({ kind, request, caption }: Pick<TableFigure, 'kind' | 'request' | 'caption'>, { conditions, style }: Setting): Raw {
+  const all = { ...request, columns: undefined };
+  const name = LESSON_TEXTS[style.language].asTable(caption ?? KIND_TITLES[style.language][kind.kind]);
+  return html`<details class="as-table" data-table="${writeTableRequest(kind, all)}"><summary>${name}</summary><div class="scroll" tabindex="0" role="group" aria-label="${name}">${renderRows(printTable(computeTable(kind, conditions, all), style), name)}</div></details>`;
 }
 
 /** What the figure of a table shows. */
