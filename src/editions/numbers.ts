@@ -34,7 +34,14 @@ export function numbersOf(content: Content, kit: Kit): ComputedNumber[] {
     ...runNumbers(kit.run, conditions, style),
     ...[...kit.questions].flatMap(([id, { meta }]) => answersIn(id, itemOf(id, meta, conditions, style), style)),
   ];
-  return [...new Map(all.map((number) => [number.key, number])).values()];
+  return onceEach(all);
+}
+
+/** A number that stands in several places is everybody's if everybody reads it in one of them. */
+function onceEach(all: readonly ComputedNumber[]): ComputedNumber[] {
+  const byKey = new Map<string, ComputedNumber>();
+  for (const number of all) if (byKey.get(number.key)?.forTeachers !== false) byKey.set(number.key, number);
+  return [...byKey.values()];
 }
 
 function tablesIn(lesson: Lesson, sheet: 'run' | 'student' | 'background', conditions: Conditions, style: Style): ComputedNumber[] {
@@ -113,6 +120,7 @@ function numbered(name: string, counts: Map<string, number>): string {
 }
 
 function valuesIn(lesson: Lesson, conditions: Conditions, style: Style): ComputedNumber[] {
+  const hidden = forTeachersIn(lesson);
   return lesson.components.filter(({ name }) => name === 'Value').map(({ attributes }) => {
     const { of, at, unit } = valueQuestionOf(attributes);
     const computed = computeValue(conditions, of, at);
@@ -122,7 +130,8 @@ function valuesIn(lesson: Lesson, conditions: Conditions, style: Style): Compute
       value: computed.value,
       label: [LABELS[style.language][of], ...asked.map(([name, parameter]) => printParameter(name, parameter, style))].join(', '),
       print: printing(style, (other) => printValue(of, { ...computed, value: other }, unit, style).text),
-      forTeachers: true,
+      // Where a misconception stands is not known here.
+      forTeachers: hidden.has(attributes) || lesson.kind === 'misconception',
     };
   });
 }

@@ -48,11 +48,12 @@ interface State {
 }
 
 function changeView(before: State, after: State): ChangeView {
-  const old = new Map(before.numbers.map((number) => [number.key, number.print(number.value)]));
+  const old = new Map(before.numbers.map((number) => [number.key, number]));
   const numbers = after.numbers.flatMap(({ key, label, value, print, forTeachers }) => {
-    const was = old.get(key);
+    const last = old.get(key);
+    const was = last?.print(last.value);
     const is = print(value);
-    return was === undefined || was === is ? [] : [{ label, before: was, after: is, forTeachers }];
+    return was === undefined || was === is ? [] : [{ label, before: was, after: is, forTeachers: forTeachers || last!.forTeachers }];
   });
   const words = Object.keys(TEXTS).flatMap((name): WordsView[] => {
     const text = TEXTS[name as keyof typeof TEXTS];

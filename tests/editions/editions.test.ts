@@ -74,6 +74,27 @@ describe('numbers', () => {
       expect([...count.keys()].filter((key) => !published.has(key))).toEqual([]);
     }));
 
+  it('are for everybody where everybody reads them, else for teachers', () =>
+    withWorkingCopy(MINIMAL, async ({ content, read, write, publish }) => {
+      const path = `kits/${KIT}/background.mdx`;
+      const [open, hidden, both] = ['coolingClear', 'temperatureClear', 'temperatureCloudy'].map((of) => `Air: <Value of="${of}" drop="7 kPa"/>.\n\n`);
+      await write(path, `${await read(path)}\n\n${open}${both}<TeacherOnly>\n\n${hidden}${both}</TeacherOnly>\n`);
+      await publish('1.0.0');
+      const { editions } = await checkContent(content);
+      const found = editions[0]!.numbers.filter(({ key }) => key.endsWith('/drop=7000')).map(({ key, forTeachers }) => [key.split('/')[1], forTeachers]);
+      expect(Object.fromEntries(found)).toEqual({ coolingClear: false, temperatureClear: true, temperatureCloudy: false });
+    }));
+
+  it('of a figure are published with it, unless a table has the same', () =>
+    withWorkingCopy(MINIMAL, async ({ content, read, write, publish }) => {
+      const path = `kits/${KIT}/background.mdx`;
+      await write(path, `${await read(path)}\n\n<Curve kind="rising-parcel" heights="0 m, 333 m"/>\n\n<WorkedTable kind="pressure-steps" drops="0 kPa, 7 kPa"/>\n\n<Curve kind="pressure-steps" drops="0 kPa, 7 kPa"/>\n`);
+      await publish('1.0.0');
+      const { numbers } = JSON.parse(await readFile(join(content, 'editions', KIT, '1.0.0', 'results.json'), 'utf8')) as { numbers: Record<string, unknown> };
+      expect(numbers['background/rising-parcel-figure/height=333/temperature']).toBeGreaterThan(273.15);
+      expect(Object.keys(numbers).filter((key) => key.includes('pressure-steps-figure'))).toEqual([]);
+    }));
+
   it('may differ by the rounding of another machine', () =>
     withWorkingCopy(PUBLISHED, async (working) => {
       await publishedAs(working, 'run/step-1/thermometer', (value) => value * (1 + 5e-10));
