@@ -1,14 +1,22 @@
 /** A kit as machines read it: schema.org LearningResource, written as JSON-LD. */
 import type { LearningResource, WithContext } from 'schema-dts';
 import { isWithdrawn, plainText, type Book, type KitView, type NoticeView } from '../sheets/index.ts';
-import { FILE_TEXTS } from '../texts/index.ts';
+import { FILE_TEXTS, PLATFORM_TEXTS, QUESTION_TEXTS } from '../texts/index.ts';
 import { licenseAddress } from './license.ts';
+
+interface FilePlace {
+  readonly name: string;
+  readonly format: string;
+  readonly address: string;
+}
 
 /** Where a kit and its parts stand: whole addresses. */
 export interface KitPlaces {
   readonly kit: string;
   readonly sheets: readonly { readonly name: string; readonly about: string; readonly address: string }[];
-  readonly files: readonly { readonly name: string; readonly format: string; readonly address: string }[];
+  readonly files: readonly FilePlace[];
+  /** Where its questions stand, each at `#question-` and its id; and the same for learning platforms, where the public may have them. */
+  readonly questions: { readonly address: string; readonly files: readonly FilePlace[] };
   /** Of an edition: where its notices stand. */
   readonly changes?: string | undefined;
   /** The edition that came before this one. */
@@ -28,6 +36,17 @@ const ACCESS = {
 
 /** A notice as a comment of the school on its own edition. */
 const correctionOf = ({ why, date }: NoticeView, changes: string | undefined) => ({ '@type': 'CorrectionComment', text: why, datePublished: date, ...(changes === undefined ? {} : { url: changes }) }) as const;
+
+const mediaOf = ({ name, format, address }: FilePlace) => ({ '@type': 'MediaObject', name, encodingFormat: format, contentUrl: address }) as const;
+
+/** The questions of the sheet that holds them: what each tests, and never what is right. */
+const questionsOf = (kit: KitView, { questions: { address, files } }: KitPlaces) => ({
+  hasPart: kit.questions.map(({ id, number, kind, objective }) => {
+    const tested = kit.objectives.find((one) => one.id === objective);
+    return { '@type': 'Question', name: PLATFORM_TEXTS[kit.language].item(kit.title, number), url: `${address}#question-${id}`, eduQuestionType: QUESTION_TEXTS[kit.language].kinds[kind], ...(tested === undefined ? {} : { assesses: tested.text }) } as const;
+  }),
+  ...(files.length === 0 ? {} : { encoding: files.map(mediaOf) }),
+});
 
 /** How far along it is: schema.org/creativeWorkStatus names such stages. */
 const statusOf = (kit: KitView): string => (kit.draft ? 'Draft' : isWithdrawn(kit) ? 'Obsolete' : 'Published');
@@ -66,8 +85,8 @@ export function learningResource(book: Book, kit: KitView, places: KitPlaces): W
     publisher: school,
     isAccessibleForFree: true,
     ...ACCESS,
-    hasPart: places.sheets.map(({ name, about, address }) => ({ '@type': 'LearningResource', name, description: about, url: address })),
-    encoding: places.files.map(({ name, format, address }) => ({ '@type': 'MediaObject', name, encodingFormat: format, contentUrl: address })),
+    hasPart: places.sheets.map(({ name, about, address }) => ({ '@type': 'LearningResource', name, description: about, url: address, ...(address === places.questions.address ? questionsOf(kit, places) : {}) }) as const),
+    encoding: [...places.files, ...places.questions.files].map(mediaOf),
     citation: kit.sources.map(({ html }) => plainText(html)),
   };
 }

@@ -20,8 +20,11 @@ export function kitData(kit: KitView): string | undefined {
         { name: said.oneFile, format: 'text/html', address: `${address}${kit.id}.html` },
         { name: said.zip, format: 'application/zip', address: `${address}${kit.id}.zip` },
         { name: said.numbers, format: 'application/json', address: `${address}tables.json` },
-        ...(book.answers === 'public' && kit.questions.length > 0 ? QTI_DIALECTS : []).map((dialect) => ({ name: PLATFORM_TEXTS[kit.language].file(dialect.version), format: 'application/zip', address: `${address}${qtiFile(kit, dialect)}` })),
       ],
+      questions: {
+        address: `${address}questions/`,
+        files: (book.answers === 'public' && kit.questions.length > 0 ? QTI_DIALECTS : []).map((dialect) => ({ name: PLATFORM_TEXTS[kit.language].file(dialect.version), format: 'application/zip', address: `${address}${qtiFile(kit, dialect)}` })),
+      },
       changes: historyOf(kit) && permanentAddress(book, changesPath(kit)),
       basedOn: addressOf(earlierEdition(kit)),
       translationOf: addressOf(originalOf(kit)),

@@ -14,7 +14,8 @@ beforeAll(async () => {
 const CORRECTION: NoticeView = { kind: 'correction', date: '2026-04-01', why: 'A gauge was misread.', numbers: [], unseen: 0 };
 const WITHDRAWN: NoticeView = { kind: 'withdrawn', date: '2026-06-01', why: 'It needs another vessel.', replacement: '1.1.0', numbers: [], unseen: 0 };
 
-const PLACES = { kit: 'https://school.example/kits/a/draft/', sheets: [{ name: 'Run sheet', about: 'Steps.', address: 'https://school.example/kits/a/draft/run/' }], files: [] };
+const QUESTIONS = 'https://school.example/kits/a/draft/questions/';
+const PLACES = { kit: 'https://school.example/kits/a/draft/', sheets: [{ name: 'Run sheet', about: 'Steps.', address: 'https://school.example/kits/a/draft/run/' }], files: [], questions: { address: QUESTIONS, files: [] } };
 
 describe('the data of a kit', () => {
   it('names what standards.md asks for, in the forms of schema.org', () => {
@@ -47,6 +48,21 @@ describe('the data of a kit', () => {
     const comment = { '@type': 'CorrectionComment', text: 'A gauge was misread.', datePublished: '2026-04-01', url: changes };
     expect(learningResource(book, corrected, { ...PLACES, changes })).toMatchObject({ creativeWorkStatus: 'Published', correction: [comment] });
     expect(learningResource(book, { ...corrected, notices: [CORRECTION, WITHDRAWN] }, { ...PLACES, changes })).toMatchObject({ creativeWorkStatus: 'Obsolete', correction: [comment, { datePublished: '2026-06-01' }] });
+  });
+
+  it('names its questions, what each tests, and their files where there are any', () => {
+    const sheets = [...PLACES.sheets, { name: 'Questions', about: 'By level.', address: QUESTIONS }];
+    const partsWith = (files: Parameters<typeof learningResource>[2]['files']) => ({ ...learningResource(book, kit, { ...PLACES, sheets, questions: { address: QUESTIONS, files } }) }) as unknown as { readonly hasPart: readonly { readonly hasPart?: readonly Record<string, string>[]; readonly encoding?: unknown }[]; readonly encoding: unknown };
+    const [run, { hasPart: parts = [], encoding } = {}] = partsWith([]).hasPart;
+    expect([run?.hasPart, encoding]).toEqual([undefined, undefined]);
+    // schema.org/Question, eduQuestionType, assesses; never acceptedAnswer.
+    expect(parts.map(({ url }) => url)).toEqual(kit.questions.map(({ id }) => `${QUESTIONS}#question-${id}`));
+    for (const part of parts) expect(Object.keys(part).sort()).toEqual(['@type', 'assesses', 'eduQuestionType', 'name', 'url']);
+    expect(parts[0]).toMatchObject({ '@type': 'Question', assesses: kit.objectives.find(({ id }) => id === kit.questions[0]!.objective)!.text });
+    const file = { '@type': 'MediaObject', name: 'QTI', encodingFormat: 'application/zip', contentUrl: `${QUESTIONS}a.zip` };
+    const open = partsWith([{ name: 'QTI', format: 'application/zip', address: `${QUESTIONS}a.zip` }]);
+    expect(open.hasPart[1]?.encoding).toEqual([file]);
+    expect(open.encoding).toEqual([file]);
   });
 
   it('cannot end its script element', () => {

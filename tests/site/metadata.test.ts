@@ -50,10 +50,13 @@ describe('the data of kits', () => {
       await page.goto(address, { waitUntil: 'load' });
       const blocks = await page.locator('script[type="application/ld+json"]').allTextContents();
       expect(blocks).toHaveLength(1);
-      const data = JSON.parse(blocks[0] ?? '') as { '@id': string; name: string; hasPart: { url: string }[]; encoding: { contentUrl: string }[] };
+      const data = JSON.parse(blocks[0] ?? '') as { '@id': string; name: string; hasPart: { url: string; hasPart?: { url: string }[] }[]; encoding: { contentUrl: string }[] };
       expect(data.name).toBe(await page.locator('h1').innerText());
       const base = data['@id'].slice(0, data['@id'].length - path.replace(/index\.html$/, '').length);
       for (const { url } of data.hasPart) expect(existsSync(join(forAll.folder, url.slice(base.length), 'index.html')), url).toBe(true);
+      const questions = data.hasPart.flatMap(({ hasPart = [] }) => hasPart.map(({ url }) => url.slice(base.length).split('#')));
+      expect(questions.length).toBeGreaterThan(0);
+      for (const [place = '', anchor] of questions) expect(readFileSync(join(forAll.folder, place, 'index.html'), 'utf8'), anchor).toContain(` id="${anchor}"`);
       for (const { contentUrl } of data.encoding) expect(existsSync(join(forAll.folder, contentUrl.slice(base.length))), contentUrl).toBe(true);
     }));
 });
