@@ -1,6 +1,6 @@
 /** Every gate at once: content read and checked, and the book computed where nothing is wrong. */
 import { checkGates, loadFolder, readFolder, sortFindings, type Content, type Finding, type Folder, type LoadedFile } from '../authoring/index.ts';
-import { historiesOf, publishedKit, readEditions, type Edition } from '../editions/index.ts';
+import { historiesOf, publishedKits, readEditions, type Edition } from '../editions/index.ts';
 import { checkQuestions } from '../questions/index.ts';
 import { compileBook, conditionsOf, VOCABULARY, type Book } from '../sheets/index.ts';
 
@@ -34,6 +34,6 @@ export function checkFolder(folder: Folder, only?: string): CheckedContent {
 export async function readBook(folder: string): Promise<{ book: Book } | { findings: readonly Finding[] }> {
   const { content, editions, findings } = await checkContent(folder);
   if (content === undefined || findings.length > 0) return { findings };
-  const book = compileBook(content, editions.map(publishedKit));
+  const book = compileBook(content, publishedKits(editions));
   return { book: { ...book, histories: historiesOf(book, content, editions) } };
 }

@@ -6,5 +6,5 @@ export { withNotice } from './add-notice.ts';
 export { NOTICE } from './manifest.ts';
 export { checkNumbers, checkReplacements, readNotices, readNoticesIn, uncorrected } from './notices.ts';
 export { readEditions, readFrozen, versionsOf } from './read.ts';
-export { historiesOf, publishedKit } from './views.ts';
+export { historiesOf, publishedKits } from './views.ts';
 export { compareVersions, isAsLarge, largestStep, nextVersion, stepBetween } from './version.ts';

@@ -2,21 +2,31 @@
 import { diffArrays } from 'diff';
 import type { Content, Notice } from '../authoring/index.ts';
 import { escapeHtml, plainText, type Book, type ChangeView, type HistoryView, type KitView, type NoticeView, type PublishedKit, type WordsView } from '../sheets/index.ts';
-import { kitOf, type Edition } from './edition.ts';
+import { isWithdrawn, kitOf, type Edition } from './edition.ts';
 import { numbersOf, type ComputedNumber } from './numbers.ts';
 
 /** What the book is made of. */
-export const publishedKit = (edition: Edition): PublishedKit => ({
-  id: edition.kit,
-  version: edition.version,
-  published: edition.manifest.published,
-  content: edition.content,
-  notices: edition.notices.map((notice) => noticeView(notice, edition.numbers)),
-});
+export const publishedKits = (editions: readonly Edition[]): PublishedKit[] =>
+  editions.map((edition) => ({
+    id: edition.kit,
+    version: edition.version,
+    published: edition.manifest.published,
+    content: edition.content,
+    notices: edition.notices.map((notice) => noticeView(notice, edition, editions)),
+  }));
 
-function noticeView(notice: Notice, computed: readonly ComputedNumber[]): NoticeView {
+/** The edition to use instead of one: where that is withdrawn too, what replaces it; none where none is left. */
+function inForce(version: string | undefined, kit: string, editions: readonly Edition[], passed: readonly string[] = []): string | undefined {
+  const edition = editions.find((one) => one.kit === kit && one.version === version);
+  if (edition === undefined || passed.includes(edition.version)) return undefined;
+  if (!isWithdrawn(edition)) return edition.version;
+  const next = edition.notices.findLast((notice) => 'withdrawn' in notice);
+  return next && 'withdrawn' in next ? inForce(next.withdrawn.replacement, kit, editions, [...passed, edition.version]) : undefined;
+}
+
+function noticeView(notice: Notice, { kit, numbers: computed }: Edition, editions: readonly Edition[]): NoticeView {
   const { date } = notice;
-  if ('withdrawn' in notice) return { kind: 'withdrawn', date, why: notice.withdrawn.why, replacement: notice.withdrawn.replacement, numbers: [], unseen: 0 };
+  if ('withdrawn' in notice) return { kind: 'withdrawn', date, why: notice.withdrawn.why, replacement: inForce(notice.withdrawn.replacement, kit, editions), numbers: [], unseen: 0 };
   const byKey = new Map(computed.map((number) => [number.key, number]));
   const numbers = (notice.correction.numbers ?? []).flatMap(({ key, old, new: now }) => {
     const number = byKey.get(key);

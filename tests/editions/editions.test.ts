@@ -159,6 +159,22 @@ describe('notices', () => {
       expect('book' in book && book.book.kits.map(({ version, notices }) => [version, notices.map(({ kind }) => kind)])).toEqual([['1.0.0', ['withdrawn']], ['1.0.1', ['correction', 'withdrawn']], ['draft', []]]);
     }));
 
+  it('send nobody to an edition that is withdrawn too', () =>
+    withWorkingCopy(PUBLISHED, async ({ content, edit, publish }) => {
+      const replacements = async (): Promise<unknown> => {
+        const read = await readBook(content);
+        return 'book' in read ? Object.fromEntries(read.book.kits.flatMap(({ version, notices }) => notices.filter(({ kind }) => kind === 'withdrawn').map(({ replacement }) => [version, replacement]))) : read.findings;
+      };
+      const of = (version: string) => ({ content, kit: KIT, version, date: '2026-11-29' });
+      expect(await replacements()).toEqual({ '1.0.0': '1.0.1' });
+      await edit(`kits/${KIT}/kit.yaml`, 'minutes: ', 'minutes: 1');
+      expect(await publish('2.0.0')).toMatchObject({ isDone: true });
+      await withdraw(of('1.0.1'), 'The jar is no longer sold.', '2.0.0');
+      expect(await replacements()).toEqual({ '1.0.0': '2.0.0', '1.0.1': '2.0.0' });
+      await withdraw(of('2.0.0'), 'Nor is the pump.', '1.0.0');
+      expect(await replacements()).toEqual({ '1.0.0': undefined, '1.0.1': undefined, '2.0.0': undefined });
+    }));
+
   it('with anything wrong in them are findings at their place', () =>
     withWorkingCopy(PUBLISHED, async ({ content, edit }) => {
       await edit(`${FOLDER}/notice.yaml`, 'correction:', 'corection:');
