@@ -62,6 +62,8 @@ export function roomControl(root: HTMLElement, own: () => Conditions, style: Sty
     event.preventDefault();
     step(box, event.key === 'ArrowUp' ? 1 : -1);
   });
+  // A reader who goes on to the next box has said this one.
+  root.addEventListener('focusout', () => untaken !== undefined && take(untaken));
   // What is touched will most likely be used.
   root.addEventListener('focusin', ({ target }) => {
     const box = boxes.find(({ place }) => target instanceof Node && place.contains(target));
@@ -79,11 +81,19 @@ export function roomControl(root: HTMLElement, own: () => Conditions, style: Sty
     else heard.onReset();
   });
 
-  let waiting: readonly ReturnType<typeof setTimeout>[] = [];
+  let timers: readonly ReturnType<typeof setTimeout>[] = [];
+  /** What has been typed into it counts in a moment. */
+  let untaken: Box | undefined;
+  function stopWaiting(): void {
+    timers.forEach(clearTimeout);
+    untaken = undefined;
+  }
+
   /** Once nothing more has been typed for a moment; what it will most likely be is told ahead. */
   function later(box: Box): void {
-    waiting.forEach(clearTimeout);
-    waiting = [setTimeout(() => foresee(box, box.input.value), LIKELY_PAUSE), setTimeout(() => take(box), TYPING_PAUSE)];
+    stopWaiting();
+    untaken = box;
+    timers = [setTimeout(() => foresee(box, box.input.value), LIKELY_PAUSE), setTimeout(() => take(box), TYPING_PAUSE)];
   }
 
   function foresee(box: Box, text: string): void {
@@ -92,6 +102,7 @@ export function roomControl(root: HTMLElement, own: () => Conditions, style: Sty
   }
 
   function take(box: Box): void {
+    stopWaiting();
     const read = settingsWith(box, box.input.value);
     const problem = 'problem' in read ? read.problem : undefined;
     mark(box, problem);
@@ -120,10 +131,9 @@ export function roomControl(root: HTMLElement, own: () => Conditions, style: Sty
 
   function step(box: Box, direction: 1 | -1): void {
     box.input.value = stepped(box, direction);
-    waiting.forEach(clearTimeout);
     take(box);
     // A reader who steps once mostly steps on.
-    waiting = [setTimeout(() => foresee(box, stepped(box, direction)), LIKELY_PAUSE)];
+    timers = [setTimeout(() => foresee(box, stepped(box, direction)), LIKELY_PAUSE)];
   }
 
   /** What a box says a step further. */

@@ -149,6 +149,19 @@ describe.each(oneSheet('numbers'))('the control on $path', (built) => {
       expect(await page.evaluate(() => Math.abs(document.getElementById('step-3')!.getBoundingClientRect().top) < innerHeight)).toBe(true);
     }));
 
+  it('takes what was typed into one box when the reader goes on to the next', () =>
+    open({}, async (page) => {
+      await visit(page, address);
+      await unfold(page);
+      await page.fill('#room-elevation', '1600');
+      await page.fill('#room-temperature', '18');
+      await page.waitForFunction(() => location.hash.includes('temperature'));
+      await drawn(page);
+      expect(new URL(page.url()).hash).toBe('#elevation=1600m&temperature=18C');
+      expect(await page.inputValue('#room-elevation')).toBe('1600');
+      expect(await page.inputValue('#room-temperature')).toBe('18');
+    }));
+
   it('works where nothing can be kept', () =>
     open({ reducedMotion: 'no-preference' }, async (page) => {
       await page.addInitScript(() => Object.defineProperty(window, 'localStorage', { get: () => { throw new DOMException('no store', 'SecurityError'); } }));
