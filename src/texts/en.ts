@@ -168,7 +168,7 @@ export const curves = {
   risingParcel: {
     title: 'The vessel’s air and rising air',
     description:
-      'Absolute pressure, falling upward as in the sky, against temperature: the air that stays in the vessel as it is pumped down, with droplets and without, and a rising parcel. ' +
+      'Absolute pressure, falling upward as in the sky, against temperature: the air that stays in the vessel as its pressure falls, with droplets and without, and a rising parcel. ' +
       'The remaining gas follows the same adiabat as a rising parcel: air of the same temperature and moisture takes the same way, whether it is pumped or lifted. ' +
       'Rings mark where each is saturated. From there on air with droplets cools more slowly, because vapor that condenses gives off heat.',
     x: 'temperature', y: 'absolute pressure', clear: 'vessel, no droplets', cloudy: 'vessel, with droplets', room: 'the room’s air, rising', vessel: 'the vessel’s air, rising',

@@ -173,7 +173,7 @@ export const curves: typeof en.curves = {
   risingParcel: {
     title: 'El aire del recipiente y el aire que asciende',
     description:
-      'Presión absoluta, que baja hacia arriba como en el cielo, frente a la temperatura: el aire que queda en el recipiente al bombear, con gotitas y sin ellas, y una parcela que asciende. ' +
+      'Presión absoluta, que baja hacia arriba como en el cielo, frente a la temperatura: el aire que queda en el recipiente mientras baja su presión, con gotitas y sin ellas, y una parcela que asciende. ' +
       'El gas que queda sigue la misma adiabática que una parcela ascendente: un aire de igual temperatura y humedad toma el mismo camino, se lo bombee o se lo eleve. ' +
       'Los círculos señalan dónde se satura cada uno. A partir de ahí el aire con gotitas se enfría más despacio, porque el vapor que se condensa cede calor.',
     x: 'temperatura', y: 'presión absoluta', clear: 'recipiente, sin gotitas', cloudy: 'recipiente, con gotitas', room: 'el aire del aula, al ascender', vessel: 'el aire del recipiente, al ascender',
