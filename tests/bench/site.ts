@@ -118,7 +118,7 @@ async function measure(progress: (what: string) => void): Promise<BenchRow[]> {
 
 export const site: BenchSection = {
   name: 'site',
-  title: `The reader’s room: milliseconds until a page is drawn again, processor slowed ${SLOWED} times, ${REDRAWS} rooms. What is typed counts from the end of the pause in which it is waited for; the thread beside the page, which the browser does not slow, has computed it by then, as it has the next step. An address cannot be foreseen.`,
+  title: `The reader’s room: milliseconds until a page is drawn again, processor slowed ${SLOWED} times, ${REDRAWS} rooms. What is typed counts from the end of the pause in which it is waited for; the thread beside the page, which the browser does not slow, has computed it by then, as it has the next step. An address cannot be foreseen, and what the browser does to follow it counts along.`,
   head: ['page', 'typed: in sight', 'whole page', 'nine in ten below', 'stepped: whole page', 'nine in ten below', 'from an address: whole page', 'a question to the thread'],
   measure,
 };
