@@ -19,6 +19,7 @@ export interface Heard {
   readonly onClear: () => void;
 }
 
+/** Brings the table on the page to life; it tells when another has been loaded, or this one is emptied. */
 export function entryOn({ find, kit, live: { language }, said, say, show }: ReadingsPage, { onLoad, onClear }: Heard): Entry {
   const [text, file, fields, row] = [find<HTMLTextAreaElement>('text'), find<HTMLInputElement>('file'), find('fields'), find<HTMLFormElement>('row')];
   let format = tableFormat(language);
